@@ -1,0 +1,30 @@
+import type { Skill } from './ask.ts';
+import type { Interval90, LegForecast, LegQuestion, LegResult, LogitPart } from './leg.ts';
+
+/** A whole ability or a stretch: posterior mean and standard deviation, in logits. */
+export interface LogitEstimate {
+  readonly mean: number;
+  readonly sd: number;
+}
+
+/** What is known of every dog, learnt one leg after another, in time order. */
+export interface AbilityFilter {
+  /** States the chances of a leg from what was observed so far. Changes nothing. */
+  forecast(question: LegQuestion): LegForecast;
+  /** The parts of the log-odds of "not missed"; they add up to `forecast(question).logOdds.mean`. */
+  because(question: LegQuestion): readonly LogitPart[];
+  /** States the leg's chances, then learns from its grade with its weight. */
+  observe(leg: LegResult): LegForecast;
+  /** Whole ability at the skill's easy reference ask (kennel + dog + general), as of `atMs`. */
+  ability(dog: string, skill: Skill, atMs: number): LogitEstimate;
+  /** How much harder `now` is than `then`: `sum_j w_j (x_j now - x_j then)`, in logits. */
+  stretch(now: LegQuestion, then: LegQuestion): LogitEstimate & { readonly parts: readonly LogitPart[] };
+  /** Chance that no leg of a chain is missed, and that all are good: one form of the day shared by all legs. */
+  chain(questions: readonly LegQuestion[]): {
+    readonly noneMissed: number;
+    readonly allGood: number;
+    readonly interval90: Interval90;
+  };
+  /** The whole state as plain data that can be cloned and stored. */
+  snapshot(): unknown;
+}

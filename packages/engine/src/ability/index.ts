@@ -1,0 +1,3 @@
+export * from './ask.ts';
+export * from './leg.ts';
+export * from './forecaster.ts';

@@ -1,0 +1,2 @@
+export type * from './fact.ts';
+export type * from './store/store.ts';
