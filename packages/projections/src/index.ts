@@ -1,1 +1,2 @@
-export {};
+export type * from './record/training-record.ts';
+export type * from './views/views.ts';

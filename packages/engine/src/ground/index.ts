@@ -1,1 +1,2 @@
-export {};
+export type * from './layout.ts';
+export type * from './rep-picture.ts';

@@ -1,1 +1,1 @@
-export {};
+export * from './next-answer.ts';

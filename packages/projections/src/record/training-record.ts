@@ -1,0 +1,119 @@
+import type { Ask, Grade, Skill } from '@sedgeline/engine/ability';
+import type { Layout } from '@sedgeline/engine/ground';
+
+/** Whose a leg that was not good was. */
+export type Cause = 'dog' | 'handler' | 'setup' | 'unsure';
+/** What a dog sent without a stop showed. */
+export type Expectation = 'none' | 'hangs-back' | 'stops-unasked';
+
+/** A leg as the record finally has it. `cause` is `null` on a good leg, `dog` where it was left out. */
+export interface LegRecord {
+  readonly skill: Skill;
+  readonly ask: Ask;
+  readonly grade: Grade;
+  readonly cause: Cause | null;
+  readonly latencyS?: number | undefined;
+  readonly note?: string | undefined;
+}
+
+/** One thing of a chain that is planned. */
+export interface AskedLeg {
+  readonly skill: Skill;
+  readonly ask: Ask;
+}
+
+/** A repetition as the record finally has it: amended where it was amended. */
+export interface RepRecord {
+  readonly rep: string;
+  readonly session: string;
+  /** Place in the journal's order: reps are worked in this order. */
+  readonly orderKey: string;
+  readonly atMs: number;
+  readonly legs: readonly LegRecord[];
+  readonly clean: boolean;
+  readonly expectation: Expectation;
+  readonly layout: string | null;
+  readonly dummiesOut: number | null;
+  readonly note: string | null;
+  readonly struck: boolean;
+  readonly amendments: number;
+  /** The chain as planned, where the program recorded it. */
+  readonly chain: readonly AskedLeg[] | null;
+  readonly purpose: string | null;
+  /** True when the handler said the chain ended before its last leg. */
+  readonly ended: boolean;
+}
+
+export interface BreakRecord {
+  readonly orderKey: string;
+  readonly atMs: number;
+  readonly minutes: number;
+}
+
+export interface SessionRecord {
+  readonly session: string;
+  readonly dog: string;
+  readonly ground: string | null;
+  readonly handler: string | null;
+  readonly layout: string | null;
+  readonly orderKey: string;
+  readonly openedAtMs: number;
+  readonly closedAtMs: number | null;
+  readonly focus: Skill | null;
+  readonly windMPerS: number | null;
+  readonly windFromDeg: number | null;
+  readonly airC: number | null;
+  readonly humidityPct: number | null;
+  /** Reps that stand, in order; struck ones are in `struckReps`. */
+  readonly reps: readonly RepRecord[];
+  readonly struckReps: readonly RepRecord[];
+  readonly breaks: readonly BreakRecord[];
+  /** A break that was begun and not yet ended. */
+  readonly breakRunning: { readonly startedAtMs: number; readonly minutes: number } | null;
+  readonly note: string | null;
+}
+
+export interface DogRecord {
+  readonly dog: string;
+  readonly name: string;
+  readonly bornMs: number | null;
+  readonly sex: string | null;
+  readonly breed: string | null;
+  readonly runSpeedMPerS: number | null;
+}
+
+export interface GroundRecord {
+  readonly ground: string;
+  readonly name: string;
+}
+
+export interface HandlerRecord {
+  readonly handler: string;
+  readonly name: string;
+  readonly reactionS: number | null;
+}
+
+export interface GoalRecord {
+  readonly goal: string;
+  readonly dog: string;
+  readonly name: string;
+  readonly by: string | null;
+  readonly asks: readonly { readonly skill: Skill; readonly ask: Ask; readonly chance: number }[];
+}
+
+/** Everything that happened, folded: the same for any order and any split of the same facts. */
+export interface TrainingRecord {
+  readonly dogs: ReadonlyMap<string, DogRecord>;
+  readonly grounds: ReadonlyMap<string, GroundRecord>;
+  readonly handlers: ReadonlyMap<string, HandlerRecord>;
+  readonly layouts: ReadonlyMap<string, Layout>;
+  readonly goals: ReadonlyMap<string, GoalRecord>;
+  /** By the order in which they were opened. */
+  readonly sessions: readonly SessionRecord[];
+  /** Facts whose session, dog or rep is not there yet (a merge may bring it), and facts of unknown kinds. */
+  readonly setAside: number;
+  readonly unknown: number;
+  readonly facts: number;
+  /** Time of the journal's last fact; `null` for an empty journal. */
+  readonly lastAtMs: number | null;
+}
