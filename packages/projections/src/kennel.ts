@@ -1,0 +1,34 @@
+import type { Skill } from '@sedgeline/engine/ability';
+import type { Fact } from '@sedgeline/journal';
+import type { AskedLeg, TrainingRecord } from './record/training-record.ts';
+import type { DogsView, JudgedRep, StandingView, WorkView } from './views/views.ts';
+
+/** How the handler turns the rep in hand: one step harder, one easier, or straight through with no stop. */
+export type Turn = 'harder' | 'easier' | 'clean';
+
+/** A rep asked by hand. */
+export interface AskedRep {
+  readonly legs: readonly AskedLeg[];
+  readonly clean: boolean;
+  readonly purpose: string | null;
+}
+
+/**
+ * Facts in, views out: the one thing the worker and the command line hold. Adding facts one by one or all at once,
+ * in any order, gives the same views.
+ */
+export interface Kennel {
+  readonly record: TrainingRecord;
+  add(facts: readonly Fact[]): void;
+  dogs(nowMs: number): DogsView;
+  /** `null` for a dog that no fact names. */
+  standing(dog: string, atMs: number): StandingView | null;
+  /** `null` for a session that no fact names. `seed` decides which sends are run clean. */
+  work(session: string, atMs: number, seed: number): WorkView | null;
+  /** Chances, steps and drawing of a rep the handler chose himself. */
+  judge(session: string, rep: AskedRep, atMs: number): JudgedRep;
+  /** The rep in hand turned harder, easier or clean; `null` where there is nothing that way. */
+  turn(session: string, rep: AskedRep, turn: Turn, atMs: number): JudgedRep | null;
+  /** The chain a skill is first worked in (the last one used, or the usual one). */
+  chainFor(session: string, skill: Skill, atMs: number): JudgedRep;
+}
