@@ -1,0 +1,3 @@
+import { runServer } from './run-server.ts';
+
+process.exitCode = await runServer(process.argv.slice(2), process);
