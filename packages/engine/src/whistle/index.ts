@@ -1,1 +1,1 @@
-export {};
+export * from './stop-point.ts';
