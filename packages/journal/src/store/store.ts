@@ -1,7 +1,12 @@
 import type { Fact } from '../fact.ts';
 
 /** Stable codes of a store's failures; the screens turn each into a sentence that says what to do. */
-export type StoreFailureCode = 'STORE_FULL' | 'STORE_REFUSED' | 'STORE_BROKEN' | 'STORE_CLOSED' | 'FACT_CONFLICT';
+export type StoreFailureCode =
+  | 'STORE_FULL'
+  | 'STORE_REFUSED'
+  | 'STORE_BROKEN'
+  | 'STORE_CLOSED'
+  | 'FACT_CONFLICT';
 
 /** The world said no: what, and where it can be said, which fact. */
 export interface StoreFailure {

@@ -1,0 +1,33 @@
+import * as v from 'valibot';
+import { id, listOf, numberBetween, objectOf, oneOf, text } from './fields.ts';
+
+export const THING_KINDS = ['post', 'dummy', 'hazard', 'jump', 'other'] as const;
+export const THING_HOWS = ['placed', 'thrown', 'launched'] as const;
+
+const eastM = numberBetween(-10_000, 10_000);
+const northM = numberBetween(-10_000, 10_000);
+
+/** A place on the drawing: metres east and north of an origin of the drawer's choice. */
+export const placeSchema = objectOf({ eastM, northM });
+export type Place = v.InferOutput<typeof placeSchema>;
+
+export const thingSchema = objectOf({
+  thing: id,
+  kind: oneOf(THING_KINDS),
+  eastM,
+  northM,
+  how: v.optional(oneOf(THING_HOWS)),
+  label: v.optional(text),
+});
+export type Thing = v.InferOutput<typeof thingSchema>;
+
+export const layoutDrawnSchema = objectOf({
+  layout: id,
+  ground: v.optional(id),
+  handlerAt: placeSchema,
+  sendFrom: v.optional(placeSchema),
+  things: listOf(thingSchema),
+  windFromDeg: v.optional(numberBetween(0, 360)),
+  windMPerS: v.optional(numberBetween(0, 100)),
+});
+export type LayoutDrawn = v.InferOutput<typeof layoutDrawnSchema>;
