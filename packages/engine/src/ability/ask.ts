@@ -22,7 +22,14 @@ export const SKILLS = [
 export type Skill = (typeof SKILLS)[number];
 
 /** What draws the dog, least first. */
-export const TEMPTATIONS = ['none', 'post', 'placed-dummy', 'thrown-dummy', 'shot-and-dummy', 'game'] as const;
+export const TEMPTATIONS = [
+  'none',
+  'post',
+  'placed-dummy',
+  'thrown-dummy',
+  'shot-and-dummy',
+  'game',
+] as const;
 export type Temptation = (typeof TEMPTATIONS)[number];
 
 /** Where the handler stands, easiest first: between dog and temptation, at its side, away from both. */

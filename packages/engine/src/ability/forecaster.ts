@@ -17,6 +17,8 @@ export interface AbilityFilter {
   observe(leg: LegResult): LegForecast;
   /** Whole ability at the skill's easy reference ask (kennel + dog + general), as of `atMs`. */
   ability(dog: string, skill: Skill, atMs: number): LogitEstimate;
+  /** Form of the day in a session, as learned so far; mean 0 with the prior sd for a session not seen. */
+  form(dog: string, session: string): LogitEstimate;
   /** How much harder `now` is than `then`: `sum_j w_j (x_j now - x_j then)`, in logits. */
   stretch(now: LegQuestion, then: LegQuestion): LogitEstimate & { readonly parts: readonly LogitPart[] };
   /** Chance that no leg of a chain is missed, and that all are good: one form of the day shared by all legs. */

@@ -1,0 +1,106 @@
+import { gaussHermite } from '../numeric/gauss-hermite.ts';
+import { logistic, logisticSlope, logLogistic } from '../numeric/logistic.ts';
+import type { Grade } from './ask.ts';
+
+/** First two moments of a posterior; logits and logits squared. */
+export interface Moments {
+  mean: number;
+  variance: number;
+}
+
+/**
+ * `ln P(grade | eta)` of the cumulative logit with cuts 0 and `gap` (McCullagh1980), without cancellation:
+ * missed `ln s(-eta)`, good `ln s(eta - gap)`, fair `ln s(eta) + ln s(gap - eta) + ln(1 - e^-gap)`.
+ */
+export function logGradeChance(grade: Grade, eta: number, gap: number): number {
+  if (grade === 'missed') return logLogistic(-eta);
+  if (grade === 'good') return logLogistic(eta - gap);
+  return logLogistic(eta) + logLogistic(gap - eta) + Math.log(-Math.expm1(-gap));
+}
+
+/** Slope of `logGradeChance` in eta. */
+function slope(grade: Grade, eta: number, gap: number): number {
+  if (grade === 'missed') return -logistic(eta);
+  if (grade === 'good') return logistic(gap - eta);
+  return logistic(-eta) - logistic(eta - gap);
+}
+
+/** Minus the second derivative of `logGradeChance` in eta, never negative (log-concave). */
+function curvature(grade: Grade, eta: number, gap: number): number {
+  if (grade === 'missed') return logisticSlope(eta);
+  if (grade === 'good') return logisticSlope(eta - gap);
+  return logisticSlope(eta) + logisticSlope(eta - gap);
+}
+
+/** Mode of the tempered one-dimensional posterior: Newton inside the bracket the bounded slope gives. */
+function mode(prior: Moments, grade: Grade, gap: number, weight: number): number {
+  const { mean, variance } = prior;
+  let low = mean - weight * variance;
+  let high = mean + weight * variance;
+  let eta = mean;
+  for (let step = 0; step < 60; step++) {
+    const gradient = (mean - eta) / variance + weight * slope(grade, eta, gap);
+    if (gradient > 0) low = eta;
+    else high = eta;
+    const sharpness = 1 / variance + weight * curvature(grade, eta, gap);
+    let next = eta + gradient / sharpness;
+    if (!(next >= low && next <= high)) next = 0.5 * (low + high);
+    const done = Math.abs(next - eta) * Math.sqrt(sharpness) < 1e-3;
+    eta = next;
+    if (done) break;
+  }
+  return eta;
+}
+
+const RULE = gaussHermite(17);
+/** ln(weight) + z^2/2: what is left of the rule when it is moved to another normal. */
+const LOG_WEIGHTS = Float64Array.from(RULE.weights, (w, k) => Math.log(w) + 0.5 * RULE.nodes[k]! ** 2);
+const LOGS = new Float64Array(RULE.nodes.length);
+
+/**
+ * Mean and variance of `eta ~ N(mean, variance)` after a grade whose likelihood is tempered by `weight`
+ * (posterior proportional to prior x L^weight): Gauss-Hermite set at the mode with the width of the
+ * curvature there (Minka2001, Opper1998 for the filter this serves). Error under 1e-4 prior sds for prior
+ * sds up to 3, against fine trapezes in the test. The variance never exceeds the prior's (the likelihood is
+ * log-concave); huge arguments stay finite. `out` is filled and returned.
+ */
+export function ordinalUpdate(
+  prior: Moments,
+  grade: Grade,
+  gap: number,
+  weight: number,
+  out: Moments = { mean: 0, variance: 0 },
+): Moments {
+  const { mean, variance } = prior;
+  out.mean = mean;
+  out.variance = variance;
+  if (weight === 0 || !(variance > 0)) return out;
+  const centre = mode(prior, grade, gap, weight);
+  const sd = 1 / Math.sqrt(1 / variance + weight * curvature(grade, centre, gap));
+  const nodes = RULE.nodes;
+  let most = -Infinity;
+  for (let k = 0; k < nodes.length; k++) {
+    const eta = centre + sd * nodes[k]!;
+    const away = eta - mean;
+    const log = LOG_WEIGHTS[k]! - (0.5 * away * away) / variance + weight * logGradeChance(grade, eta, gap);
+    LOGS[k] = log;
+    if (log > most) most = log;
+  }
+  let total = 0;
+  let first = 0;
+  let second = 0;
+  for (let k = 0; k < nodes.length; k++) {
+    const p = Math.exp(LOGS[k]! - most);
+    const z = nodes[k]!;
+    total += p;
+    first += p * z;
+    second += p * z * z;
+  }
+  const shift = first / total;
+  const mean1 = centre + sd * shift;
+  const variance1 = sd * sd * (second / total - shift * shift);
+  if (!Number.isFinite(mean1) || !Number.isFinite(variance1)) return out;
+  out.mean = mean1;
+  out.variance = Math.min(Math.max(variance1, 1e-12 * variance), variance);
+  return out;
+}
