@@ -1,0 +1,58 @@
+import type { Tongue } from '../tongue.ts';
+
+const KIB = 1024;
+
+/** Words of Setup: how it looks, what it says, where the record is kept. */
+export function setupWords(t: Tongue) {
+  const size = (bytes: number): string =>
+    bytes < KIB * KIB ? `${t.number(bytes / KIB)} kB` : `${t.number(bytes / KIB / KIB, 1)} MB`;
+  return {
+    title: 'Setup',
+    theme: {
+      title: 'Light',
+      sun: 'Sun',
+      dusk: 'Dusk',
+      system: 'As the device',
+      hint: 'Sun is for bright fields, Dusk for the last hour.',
+    },
+    hand: { title: 'Thumb', left: 'Left', right: 'Right', hint: 'Puts the keys where your thumb is.' },
+    dialect: { title: 'Words', 'en-GB': 'British: dummy', 'en-US': 'American: bumper', hint: '' },
+    units: {
+      title: 'Lengths',
+      metres: t.dialect === 'en-US' ? 'Meters' : 'Metres',
+      yards: 'Yards',
+      hint: `The record itself always keeps ${t.dialect === 'en-US' ? 'meters' : 'metres'}.`,
+    },
+    record: {
+      title: 'The record',
+      counted: (facts: number): string => `${t.count(facts, 'entry', 'entries')} on this device.`,
+      export: 'Export the record',
+      exportHint: 'One file, JSON Lines, one entry a line: yours to keep, copy or read anywhere.',
+      exported: (facts: number, name: string): string =>
+        `${t.count(facts, 'entry', 'entries')} written to ${name}.`,
+      kept: 'The browser has promised to keep it.',
+      notKept:
+        'The browser has not promised to keep it, and may clear it when the device is full. Export it now and then.',
+      keptUnknown: 'This browser does not say whether it will keep it. Export it now and then.',
+      askToKeep: 'Ask the browser to keep it',
+      refused: 'The browser said no. Adding the program to the home screen usually helps.',
+      used: (bytes: number, roomBytes: number): string => `${size(bytes)} used of ${size(roomBytes)}.`,
+      unknown: (n: number): string =>
+        `${t.count(n, 'entry', 'entries')} of a newer kind: kept and exported, not shown here.`,
+    },
+    demo: {
+      title: 'The invented kennel',
+      in: 'You are looking round an invented kennel. Its record is apart from yours.',
+      leave: 'Leave the demo',
+      leaveHint: 'Deletes the invented record. Yours is not touched.',
+      enter: 'Look round an invented kennel',
+    },
+    about: {
+      title: 'Before you go out',
+      lead: 'The program does not know what you can see. The vet, the landowner and local rules always go first.',
+      version: (version: string): string => `Sedgeline ${version}. No account, nothing sent anywhere.`,
+    },
+  };
+}
+
+export type SetupWords = ReturnType<typeof setupWords>;

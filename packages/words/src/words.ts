@@ -1,0 +1,45 @@
+import { askWords } from './ask.ts';
+import { cautionWords } from './cautions.ts';
+import { chanceWords } from './chances.ts';
+import { changeWords } from './changes.ts';
+import { failureWords } from './failures.ts';
+import { pictureWords } from './picture.ts';
+import { reasonWords } from './reasons.ts';
+import { dogWords } from './screens/dog.ts';
+import { dogsWords } from './screens/dogs.ts';
+import { setupWords } from './screens/setup.ts';
+import { shellWords } from './screens/shell.ts';
+import { stepWords } from './steps.ts';
+import { timeWords } from './time.ts';
+import { type Dialect, tongue, type Units } from './tongue.ts';
+import { tradeWords } from './trade.ts';
+
+/**
+ * The one catalogue: every sentence the program says, in a dialect of English and a unit of length. Pure and cheap;
+ * keep the result while dialect and units stay the same, so that screens that depend on it need not render again.
+ */
+export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
+  const t = tongue(dialect, units);
+  const trade = tradeWords(t);
+  const chances = chanceWords();
+  const changes = changeWords(t, trade);
+  return {
+    tongue: t,
+    trade,
+    ask: askWords(t, trade),
+    steps: stepWords(),
+    chances,
+    changes,
+    reasons: reasonWords(t, trade, chances, changes),
+    failures: failureWords(),
+    picture: pictureWords(t),
+    time: timeWords(t),
+    cautions: cautionWords(t),
+    shell: shellWords(),
+    dogs: dogsWords(t),
+    dog: dogWords(t),
+    setup: setupWords(t),
+  };
+}
+
+export type Words = ReturnType<typeof words>;
