@@ -1,6 +1,6 @@
 import { SKILLS } from './ask.ts';
 import { DEMANDS } from './demands.ts';
-import { type GapEvidence, noGapEvidence } from './gap-learner.ts';
+import type { GapState } from './gap-learner.ts';
 import { copyBlock, type GaussianBlock, independentBlock } from './gaussian-block.ts';
 import type { Moments } from './ordinal-update.ts';
 import type { AbilityPriors } from './priors.ts';
@@ -27,7 +27,7 @@ export interface DogState {
   readonly general: Moments;
   generalAtMs: number;
   readonly skills: (SkillState | null)[];
-  readonly gap: GapEvidence;
+  readonly gap: GapState;
   readonly form: Map<string, FormState>;
   /** What is odd about an exact ask, by `oddKey`. */
   readonly odd: Map<string, Moments>;
@@ -58,12 +58,12 @@ export function newSkillState(priors: AbilityPriors, atMs: number): SkillState {
   return { ...block, atMs, gained: 0, waiting: null };
 }
 
-export function newDogState(priors: AbilityPriors, atMs: number): DogState {
+export function newDogState(priors: AbilityPriors, gap: GapState, atMs: number): DogState {
   return {
     general: { mean: 0, variance: priors.generalSd ** 2 },
     generalAtMs: atMs,
     skills: SKILLS.map(() => null),
-    gap: noGapEvidence(),
+    gap,
     form: new Map(),
     odd: new Map(),
   };
@@ -76,7 +76,11 @@ function copyDog(dog: DogState): DogState {
     general: { ...dog.general },
     generalAtMs: dog.generalAtMs,
     skills: dog.skills.map((s) => (s === null ? null : { ...s, ...copyBlock(s) })),
-    gap: { ofGap: dog.gap.ofGap.slice(), ofCentre: dog.gap.ofCentre.slice() },
+    gap: {
+      logOfGap: dog.gap.logOfGap.slice(),
+      logOfCentre: dog.gap.logOfCentre.slice(),
+      weights: dog.gap.weights.slice(),
+    },
     form: copyAll(dog.form),
     odd: copyAll(dog.odd),
   };

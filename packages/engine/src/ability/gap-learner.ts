@@ -11,115 +11,131 @@ const EXP_GAP = GAP_GRID.map((gap) => Math.exp(gap));
 const G = GAP_GRID.length;
 const C = CENTRES.length;
 
-/** One dog's evidence: log-likelihood at each gap, and what it says of each kennel centre. */
-export interface GapEvidence {
-  readonly ofGap: Float64Array;
-  readonly ofCentre: Float64Array;
+/** One dog's gap: what its legs say, what the kennel was told of it, and the posterior weights on the grid. */
+export interface GapState {
+  /** Log-likelihood of all its legs at each gap. */
+  readonly logOfGap: Float64Array;
+  /** Log-likelihood of each kennel centre, as far as the kennel was told. */
+  readonly logOfCentre: Float64Array;
+  /** Posterior weights on the grid; they add up to 1. */
+  readonly weights: Float64Array;
 }
 
-export function noGapEvidence(): GapEvidence {
-  return { ofGap: new Float64Array(G), ofCentre: new Float64Array(C) };
+function largest(values: Float64Array): number {
+  let most = -Infinity;
+  for (let k = 0; k < values.length; k++) if (values[k]! > most) most = values[k]!;
+  return most;
+}
+
+function normalise(weights: Float64Array): void {
+  let sum = 0;
+  for (let k = 0; k < weights.length; k++) sum += weights[k]!;
+  for (let k = 0; k < weights.length; k++) weights[k]! /= sum;
+}
+
+/** Predictive chance of good (or fair) at every gap of the grid for eta ~ N(mean, variance), into `out`. */
+function predictOnGrid(grade: 'fair' | 'good', eta: Moments, out: Float64Array): void {
+  const { nodes, weights } = ruleForLogistic(eta.variance);
+  const sd = Math.sqrt(eta.variance);
+  out.fill(0);
+  let notMissed = 0;
+  for (let k = 0; k < nodes.length; k++) {
+    const e = Math.exp(-(eta.mean + sd * nodes[k]!));
+    const weight = weights[k]!;
+    notMissed += weight / (1 + e);
+    for (let g = 0; g < G; g++) out[g]! += weight / (1 + e * EXP_GAP[g]!);
+  }
+  if (grade === 'fair') for (let g = 0; g < G; g++) out[g] = notMissed - out[g]!;
 }
 
 /**
  * Learns each dog's gap on a grid, and the centre the kennel's dogs spread about: dog gap ~ N(centre, sd
  * between dogs) on the grid, centre ~ N(prior). A leg counts by its predictive likelihood at every gap, given
- * the one shared state. A dog's own weights use the centre as the other dogs and the prior have it, so that
- * nothing counts twice.
+ * the one shared state. Dog and kennel speak to each other when a session of the dog begins: the dog tells
+ * its evidence, and takes the centre as the prior and the other dogs have it, so that nothing counts twice.
  */
 export class GapLearner {
-  readonly #priorOfCentre: Float64Array;
+  readonly #logPrior: Float64Array;
+  /** P(gap | centre), row by row. */
   readonly #spread: Float64Array;
-  /** Summed `ofCentre` of all dogs; part of the state. */
+  /** Summed `logOfCentre` of all dogs; part of the state. */
   readonly total: Float64Array;
-  readonly #weights = new Float64Array(G);
-  readonly #centreWeights = new Float64Array(C);
-  readonly #ofGap = new Float64Array(G);
+  readonly #chance = new Float64Array(G);
+  readonly #centre = new Float64Array(C);
 
   constructor(priors: AbilityPriors, total: Float64Array = new Float64Array(C)) {
     this.total = total;
-    this.#priorOfCentre = CENTRES.map((c) => -0.5 * ((c - priors.gapCentre) / priors.gapCentreSd) ** 2);
+    this.#logPrior = CENTRES.map((c) => -0.5 * ((c - priors.gapCentre) / priors.gapCentreSd) ** 2);
     this.#spread = new Float64Array(C * G);
     for (let c = 0; c < C; c++) {
-      let sum = 0;
-      for (let g = 0; g < G; g++) {
-        const p = Math.exp(-0.5 * ((GAP_GRID[g]! - CENTRES[c]!) / priors.gapDogSd) ** 2);
-        this.#spread[c * G + g] = p;
-        sum += p;
-      }
-      for (let g = 0; g < G; g++) this.#spread[c * G + g]! /= sum;
+      const row = this.#spread.subarray(c * G, (c + 1) * G);
+      row.set(GAP_GRID.map((gap) => Math.exp(-0.5 * ((gap - CENTRES[c]!) / priors.gapDogSd) ** 2)));
+      normalise(row);
     }
   }
 
-  /** Posterior mean and variance of a dog's gap; `null` for a dog nobody has seen. */
-  gap(dog: GapEvidence | null, out: Moments): Moments {
-    const weights = this.#dogWeights(dog);
-    let mean = 0;
-    let square = 0;
-    for (let g = 0; g < G; g++) {
-      mean += weights[g]! * GAP_GRID[g]!;
-      square += weights[g]! * GAP_GRID[g]! * GAP_GRID[g]!;
-    }
-    out.mean = mean;
-    out.variance = Math.max(0, square - mean * mean);
-    return out;
+  /** State of a dog that nobody has seen: the kennel's gap as it stands. */
+  newcomer(): GapState {
+    const gap = {
+      logOfGap: new Float64Array(G),
+      logOfCentre: new Float64Array(C),
+      weights: new Float64Array(G),
+    };
+    this.#weigh(gap);
+    return gap;
   }
 
-  #dogWeights(dog: GapEvidence | null): Float64Array {
-    const centre = this.#centreWeights;
-    let most = -Infinity;
+  /** Exchange between dog and kennel, at the beginning of a session. */
+  beginSession(dog: GapState): void {
+    const top = largest(dog.logOfGap);
+    for (let g = 0; g < G; g++) this.#chance[g] = Math.exp(dog.logOfGap[g]! - top);
     for (let c = 0; c < C; c++) {
-      const log = this.#priorOfCentre[c]! + this.total[c]! - (dog === null ? 0 : dog.ofCentre[c]!);
-      centre[c] = log;
-      if (log > most) most = log;
+      let sum = 0;
+      for (let g = 0; g < G; g++) sum += this.#spread[c * G + g]! * this.#chance[g]!;
+      const log = top + Math.log(Math.max(sum, 1e-300));
+      this.total[c]! += log - dog.logOfCentre[c]!;
+      dog.logOfCentre[c] = log;
     }
+    this.#weigh(dog);
+  }
+
+  #weigh(dog: GapState): void {
+    const centre = this.#centre;
+    for (let c = 0; c < C; c++) centre[c] = this.#logPrior[c]! + this.total[c]! - dog.logOfCentre[c]!;
+    const most = largest(centre);
     for (let c = 0; c < C; c++) centre[c] = Math.exp(centre[c]! - most);
-    const weights = this.#weights;
-    const top = dog === null ? 0 : Math.max(...dog.ofGap);
-    let sum = 0;
+    const top = largest(dog.logOfGap);
     for (let g = 0; g < G; g++) {
       let prior = 0;
       for (let c = 0; c < C; c++) prior += centre[c]! * this.#spread[c * G + g]!;
-      const weight = dog === null ? prior : prior * Math.exp(dog.ofGap[g]! - top);
-      weights[g] = weight;
-      sum += weight;
+      dog.weights[g] = prior * Math.exp(dog.logOfGap[g]! - top);
     }
-    for (let g = 0; g < G; g++) weights[g]! /= sum;
-    return weights;
+    normalise(dog.weights);
   }
 
   /** Takes in a grade of a leg whose eta was N(mean, variance); a miss says nothing of the gap. */
-  learn(dog: GapEvidence, grade: Grade, eta: Moments, weight: number): void {
+  learn(dog: GapState, grade: Grade, eta: Moments, weight: number): void {
     if (grade === 'missed' || weight === 0) return;
-    this.#predict(grade, eta);
-    let top = -Infinity;
+    predictOnGrid(grade, eta, this.#chance);
     for (let g = 0; g < G; g++) {
-      dog.ofGap[g]! += weight * Math.log(Math.max(this.#ofGap[g]!, 1e-300));
-      if (dog.ofGap[g]! > top) top = dog.ofGap[g]!;
+      const chance = Math.max(this.#chance[g]!, 1e-300);
+      dog.logOfGap[g]! += weight * Math.log(chance);
+      dog.weights[g]! *= weight === 1 ? chance : chance ** weight;
     }
-    for (let g = 0; g < G; g++) this.#ofGap[g] = Math.exp(dog.ofGap[g]! - top);
-    for (let c = 0; c < C; c++) {
-      let sum = 0;
-      for (let g = 0; g < G; g++) sum += this.#spread[c * G + g]! * this.#ofGap[g]!;
-      const log = top + Math.log(Math.max(sum, 1e-300));
-      this.total[c]! += log - dog.ofCentre[c]!;
-      dog.ofCentre[c] = log;
-    }
+    let sum = 0;
+    for (let g = 0; g < G; g++) sum += dog.weights[g]!;
+    if (sum > 1e-200) for (let g = 0; g < G; g++) dog.weights[g]! /= sum;
+    else this.#weigh(dog);
   }
+}
 
-  /** Predictive chance of good or fair at every gap, into `#ofGap`. */
-  #predict(grade: Grade, eta: Moments): void {
-    const { nodes, weights } = ruleForLogistic(eta.variance);
-    const sd = Math.sqrt(eta.variance);
-    const chance = this.#ofGap.fill(0);
-    for (let k = 0; k < nodes.length; k++) {
-      const e = Math.exp(-(eta.mean + sd * nodes[k]!));
-      const weight = weights[k]!;
-      const base = grade === 'good' ? 0 : weight / (1 + e);
-      for (let g = 0; g < G; g++) {
-        const good = weight / (1 + e * EXP_GAP[g]!);
-        chance[g]! += grade === 'good' ? good : base - good;
-      }
-    }
-  }
+/** Mean and variance of a dog's gap by its posterior weights, into `out`. */
+export function gapMoments(dog: GapState, out: Moments): Moments {
+  let mean = 0;
+  for (let g = 0; g < G; g++) mean += dog.weights[g]! * GAP_GRID[g]!;
+  let variance = 0;
+  for (let g = 0; g < G; g++) variance += dog.weights[g]! * (GAP_GRID[g]! - mean) ** 2;
+  out.mean = mean;
+  out.variance = variance;
+  return out;
 }

@@ -6,6 +6,17 @@ export interface GaussianBlock {
   readonly cov: Float64Array;
 }
 
+/** A vector of which only the first `count` places named in `support` are not zero. */
+export interface SparseVector {
+  readonly values: Float64Array;
+  readonly support: Int32Array;
+  count: number;
+}
+
+export function sparseVector(length: number): SparseVector {
+  return { values: new Float64Array(length), support: new Int32Array(length), count: 0 };
+}
+
 /** A block with the given means and independent variances: `first` for ability, `others` for each weight. */
 export function independentBlock(mean: Float64Array, first: number, others: number): GaussianBlock {
   const n = mean.length;
@@ -18,22 +29,28 @@ export function copyBlock(block: GaussianBlock): GaussianBlock {
   return { mean: block.mean.slice(), cov: block.cov.slice() };
 }
 
-/** `h'b` over the places where h is not zero. */
-export function projectMean(block: GaussianBlock, h: Float64Array, support: readonly number[]): number {
+/** `h'b`. */
+export function projectMean(mean: Float64Array, h: SparseVector): number {
   let sum = 0;
-  for (const i of support) sum += h[i]! * block.mean[i]!;
+  for (let k = 0; k < h.count; k++) {
+    const i = h.support[k]!;
+    sum += h.values[i]! * mean[i]!;
+  }
   return sum;
 }
 
-/** `h'Ph` over the places where h is not zero. */
-export function projectVariance(block: GaussianBlock, h: Float64Array, support: readonly number[]): number {
+/** `h'Ph`. */
+export function projectVariance(block: GaussianBlock, h: SparseVector): number {
+  const { cov } = block;
   const n = block.mean.length;
+  const { values, support, count } = h;
   let sum = 0;
-  for (const i of support) {
+  for (let k = 0; k < count; k++) {
+    const i = support[k]!;
     const row = i * n;
     let inner = 0;
-    for (const j of support) inner += block.cov[row + j]! * h[j]!;
-    sum += h[i]! * inner;
+    for (let l = 0; l < k; l++) inner += cov[row + support[l]!]! * values[support[l]!]!;
+    sum += values[i]! * (2 * inner + cov[row + i]! * values[i]!);
   }
   return sum;
 }
@@ -45,33 +62,33 @@ export function widen(block: GaussianBlock, first: number, others: number): void
 }
 
 const GAIN = new Float64Array(64);
+const MOVED = new Int32Array(64);
 
 /**
  * Gives a block its share of a one-dimensional update of `eta = h'b + the rest` (Minka2001): with
  * `shift = (m1 - m)/v` and `shrink = (v - v1)/v^2`, `b += P h shift` and `P -= P h h' P shrink`. P stays
  * symmetric to the bit, and no diagonal entry grows when `shrink >= 0`.
  */
-export function updateBlock(
-  block: GaussianBlock,
-  h: Float64Array,
-  support: readonly number[],
-  shift: number,
-  shrink: number,
-): void {
+export function updateBlock(block: GaussianBlock, h: SparseVector, shift: number, shrink: number): void {
   const { mean, cov } = block;
   const n = mean.length;
+  const { values, support, count } = h;
+  let moved = 0;
   for (let i = 0; i < n; i++) {
+    const row = i * n;
     let sum = 0;
-    for (const j of support) sum += cov[i * n + j]! * h[j]!;
-    GAIN[i] = sum;
+    for (let k = 0; k < count; k++) sum += cov[row + support[k]!]! * values[support[k]!]!;
+    if (sum === 0) continue;
+    GAIN[moved] = sum;
+    MOVED[moved++] = i;
+    mean[i]! += sum * shift;
   }
-  for (let i = 0; i < n; i++) {
-    const gain = GAIN[i]!;
-    if (gain === 0) continue;
-    mean[i]! += gain * shift;
-    const scaled = gain * shrink;
-    for (let j = i; j < n; j++) {
-      const value = cov[i * n + j]! - scaled * GAIN[j]!;
+  for (let a = 0; a < moved; a++) {
+    const i = MOVED[a]!;
+    const scaled = GAIN[a]! * shrink;
+    for (let b = a; b < moved; b++) {
+      const j = MOVED[b]!;
+      const value = cov[i * n + j]! - scaled * GAIN[b]!;
       cov[i * n + j] = value;
       cov[j * n + i] = value;
     }

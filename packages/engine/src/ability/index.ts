@@ -1,7 +1,8 @@
 export * from './ask.ts';
 export { ASK_RANGES, checkAsk, checkContext, EASY_CONTEXT, easyAsk } from './ask-range.ts';
 export { DEMANDS, type DemandName, demandVector } from './demands.ts';
-export { createAbilityFilter, isAbilitySnapshot, restoreAbilityFilter } from './filter.ts';
+export { createAbilityFilter, restoreAbilityFilter } from './filter.ts';
+export { isAbilitySnapshot } from './filter-snapshot.ts';
 export * from './forecaster.ts';
 export { type AskField, harderFields } from './harder-fields.ts';
 export * from './leg.ts';

@@ -1,33 +1,13 @@
 import { SKILLS } from './ask.ts';
 import { DEMANDS, demandVector } from './demands.ts';
-import type { DogState, FilterState, SkillState } from './filter-state.ts';
-import { newSkillState, WIDTH } from './filter-state.ts';
-import { projectMean, projectVariance } from './gaussian-block.ts';
+import { type DogState, type FilterState, newSkillState, type SkillState, WIDTH } from './filter-state.ts';
+import { projectMean, projectVariance, type SparseVector, sparseVector } from './gaussian-block.ts';
 import type { LegQuestion, LogitPart } from './leg.ts';
 import { oddKey } from './odd-key.ts';
+import type { Moments } from './ordinal-update.ts';
 import type { AbilityPriors } from './priors.ts';
 
 const MS_PER_DAY = 86_400_000;
-
-/** Everything one leg's chance is read from: where h is not zero, and mean and variance of every block. */
-export interface LegReading {
-  readonly skillIndex: number;
-  readonly h: Float64Array;
-  readonly support: number[];
-  readonly dog: DogState | null;
-  readonly skill: SkillState | null;
-  readonly oddKey: string;
-  /** Ability won by the last session, if this leg belongs to a later one. */
-  readonly gain: number;
-  readonly walkDays: number;
-  readonly generalWalkDays: number;
-  readonly formMean: number;
-  readonly formVariance: number;
-  readonly oddMean: number;
-  /** Of eta. */
-  readonly mean: number;
-  readonly variance: number;
-}
 
 function daysSince(atMs: number, sinceMs: number, atMost: number): number {
   return Math.min(Math.max(0, atMs - sinceMs) / MS_PER_DAY, atMost);
@@ -39,107 +19,130 @@ export function waitingGain(skill: SkillState | null, session: string | null, pr
   return priors.gainPerSession * priors.gainFading ** skill.gained;
 }
 
-/** Where a new dog stands: never changed. */
-const unseen = new WeakMap<AbilityPriors, SkillState>();
-function unseenSkill(priors: AbilityPriors): SkillState {
-  let skill = unseen.get(priors);
-  if (skill === undefined) {
-    skill = newSkillState(priors, 0);
-    unseen.set(priors, skill);
-  }
-  return skill;
-}
+const X = new Float64Array(DEMANDS.length);
 
 /**
- * h = (1, -x) of a leg, into `h` (length 22), and the places where it is not zero.
+ * h = (1, -x) of a leg, into `h`.
  * @throws RangeError for a field of ask or context outside its range
  */
-export function designOf(question: LegQuestion, h: Float64Array): number[] {
-  demandVector(question.skill, question.ask, question.context, h.subarray(1));
-  h[0] = 1;
-  const support = [0];
+export function designOf(question: LegQuestion, h: SparseVector): SparseVector {
+  demandVector(question.skill, question.ask, question.context, X);
+  h.values[0] = 1;
+  h.support[0] = 0;
+  let count = 1;
   for (let j = 1; j < WIDTH; j++) {
-    if (h[j] === 0) continue;
-    h[j] = -h[j]!;
-    support.push(j);
+    const x = X[j - 1]!;
+    h.values[j] = -x;
+    if (x !== 0) h.support[count++] = j;
   }
-  return support;
+  h.count = count;
+  return h;
 }
 
 /**
- * Reads eta ~ N(mean, variance) of a leg as of its moment: the sum of the five blocks' means and variances,
- * with the walk since they last learned. Changes nothing.
+ * Everything one leg's chance is read from, as of its moment: eta ~ N(mean, variance) is the sum of the five
+ * blocks' means and variances, with the walk since they last learned. Made to be filled again and again.
  */
-export function readLeg(state: FilterState, question: LegQuestion, priors: AbilityPriors): LegReading {
-  const skillIndex = SKILLS.indexOf(question.skill);
-  if (skillIndex < 0)
-    throw new RangeError(`skill: expected one of the trade's skills, got ${question.skill}`);
-  if (!Number.isFinite(question.atMs)) throw new RangeError(`atMs: expected a number, got ${question.atMs}`);
-  const h = new Float64Array(WIDTH);
-  const support = designOf(question, h);
-  const dog = state.dogs.get(question.dog) ?? null;
-  const skill = dog === null ? null : dog.skills[skillIndex]!;
-  const departure = skill ?? unseenSkill(priors);
-  const kennel = state.kennel[skillIndex]!;
-  const key = oddKey(question.skill, question.ask);
+export class LegReading implements Moments {
+  readonly h: SparseVector = sparseVector(WIDTH);
+  skillIndex = 0;
+  dog: DogState | null = null;
+  skill: SkillState | null = null;
+  oddKey = '';
+  /** Ability won by the last session, if this leg belongs to a later one. */
+  gain = 0;
+  walkDays = 0;
+  generalWalkDays = 0;
+  formMean = 0;
+  formVariance = 0;
+  oddMean = 0;
+  oddVariance = 0;
+  mean = 0;
+  variance = 0;
+  readonly #priors: AbilityPriors;
+  /** Where a new dog stands. */
+  readonly #unseen: SkillState;
 
-  const gain = waitingGain(skill, question.session, priors);
-  const walkDays = skill === null ? 0 : daysSince(question.atMs, skill.atMs, priors.walkDaysAtMost);
-  const generalWalkDays = dog === null ? 0 : daysSince(question.atMs, dog.generalAtMs, priors.walkDaysAtMost);
-  let walk = generalWalkDays * priors.generalWalkPerDay;
-  if (walkDays > 0) {
-    let squares = 0;
-    for (const j of support) squares += j === 0 ? 0 : h[j]! * h[j]!;
-    walk += walkDays * (priors.abilityWalkPerDay + priors.weightWalkPerDay * squares);
+  constructor(priors: AbilityPriors) {
+    this.#priors = priors;
+    this.#unseen = newSkillState(priors, 0);
   }
-  const form = dog === null || question.session === null ? undefined : dog.form.get(question.session);
-  const odd = dog?.odd.get(key);
-  const formMean = form?.mean ?? 0;
-  const formVariance = form?.variance ?? priors.formSd ** 2;
-  const oddMean = odd?.mean ?? 0;
-  const generalVariance = dog === null ? priors.generalSd ** 2 : dog.general.variance;
-  return {
-    skillIndex,
-    h,
-    support,
-    dog,
-    skill,
-    oddKey: key,
-    gain,
-    walkDays,
-    generalWalkDays,
-    formMean,
-    formVariance,
-    oddMean,
-    mean:
-      projectMean(kennel, h, support) +
-      projectMean(departure, h, support) +
-      gain +
+
+  /** The dog's departure at the skill, or that of a dog nobody has seen. */
+  get departure(): SkillState {
+    return this.skill ?? this.#unseen;
+  }
+
+  /**
+   * Reads a leg. Changes nothing but this.
+   * @throws RangeError for an unknown skill, a moment that is no number, or a field outside its range
+   */
+  fill(state: FilterState, question: LegQuestion): this {
+    const priors = this.#priors;
+    const skillIndex = SKILLS.indexOf(question.skill);
+    if (skillIndex < 0) throw new RangeError(`skill: expected one of the trade's, got ${question.skill}`);
+    if (!Number.isFinite(question.atMs))
+      throw new RangeError(`atMs: expected a number, got ${question.atMs}`);
+    const h = designOf(question, this.h);
+    const dog = state.dogs.get(question.dog) ?? null;
+    const skill = dog === null ? null : dog.skills[skillIndex]!;
+    this.skillIndex = skillIndex;
+    this.dog = dog;
+    this.skill = skill;
+    this.oddKey = oddKey(question.skill, question.ask);
+    this.gain = waitingGain(skill, question.session, priors);
+    this.walkDays = skill === null ? 0 : daysSince(question.atMs, skill.atMs, priors.walkDaysAtMost);
+    this.generalWalkDays =
+      dog === null ? 0 : daysSince(question.atMs, dog.generalAtMs, priors.walkDaysAtMost);
+    const form = dog === null || question.session === null ? undefined : dog.form.get(question.session);
+    const odd = dog?.odd.get(this.oddKey);
+    this.formMean = form?.mean ?? 0;
+    this.formVariance = form?.variance ?? priors.formSd ** 2;
+    this.oddMean = odd?.mean ?? 0;
+    this.oddVariance = odd?.variance ?? priors.oddSd ** 2;
+    const kennel = state.kennel[skillIndex]!;
+    const departure = skill ?? this.#unseen;
+    this.mean =
+      projectMean(kennel.mean, h) +
+      projectMean(departure.mean, h) +
+      this.gain +
       (dog?.general.mean ?? 0) +
-      formMean +
-      oddMean,
-    variance:
-      projectVariance(kennel, h, support) +
-      projectVariance(departure, h, support) +
-      walk +
-      generalVariance +
-      formVariance +
-      (odd?.variance ?? priors.oddSd ** 2),
-  };
-}
-
-/** The parts of a reading's mean; a demand at its easy end has no part. */
-export function partsOf(state: FilterState, reading: LegReading): LogitPart[] {
-  const kennel = state.kennel[reading.skillIndex]!.mean;
-  const departure = reading.skill?.mean;
-  const parts: LogitPart[] = [];
-  for (const j of reading.support) {
-    const logit = reading.h[j]! * (kennel[j]! + (departure?.[j] ?? 0));
-    if (j === 0) parts.push({ factor: 'ability', logit: logit + reading.gain });
-    else parts.push({ factor: DEMANDS[j - 1]!, logit });
+      this.formMean +
+      this.oddMean;
+    this.variance =
+      projectVariance(kennel, h) +
+      projectVariance(departure, h) +
+      this.#walkVariance() +
+      (dog?.general.variance ?? priors.generalSd ** 2) +
+      this.formVariance +
+      this.oddVariance;
+    return this;
   }
-  parts.push({ factor: 'general', logit: reading.dog?.general.mean ?? 0 });
-  parts.push({ factor: 'form', logit: reading.formMean });
-  parts.push({ factor: 'odd', logit: reading.oddMean });
-  return parts;
+
+  #walkVariance(): number {
+    const priors = this.#priors;
+    let variance = this.generalWalkDays * priors.generalWalkPerDay;
+    if (this.walkDays > 0) {
+      const { values, support, count } = this.h;
+      let squares = 0;
+      for (let k = 1; k < count; k++) squares += values[support[k]!]! ** 2;
+      variance += this.walkDays * (priors.abilityWalkPerDay + priors.weightWalkPerDay * squares);
+    }
+    return variance;
+  }
+
+  /** The parts of the mean; a demand at its easy end has no part. */
+  parts(state: FilterState): LogitPart[] {
+    const kennel = state.kennel[this.skillIndex]!.mean;
+    const departure = this.departure.mean;
+    const parts: LogitPart[] = [{ factor: 'ability', logit: kennel[0]! + departure[0]! + this.gain }];
+    for (let k = 1; k < this.h.count; k++) {
+      const j = this.h.support[k]!;
+      parts.push({ factor: DEMANDS[j - 1]!, logit: this.h.values[j]! * (kennel[j]! + departure[j]!) });
+    }
+    parts.push({ factor: 'general', logit: this.dog?.general.mean ?? 0 });
+    parts.push({ factor: 'form', logit: this.formMean });
+    parts.push({ factor: 'odd', logit: this.oddMean });
+    return parts;
+  }
 }
