@@ -1,5 +1,6 @@
 import * as v from 'valibot';
-import { flag, numberBetween, objectOf, oneOf } from './fields.ts';
+import { flag, numberBetween, oneOf } from './fields.ts';
+import { objectOf } from './object-of.ts';
 
 /** The trade's skills; a leg practises the skill of the same name. */
 export const SKILL_NAMES = [

@@ -17,7 +17,7 @@ export function describeIssue(issue: v.BaseIssue<unknown>, prefix: '' | 'body'):
   return {
     code,
     field,
-    message: problemMessage(code, `${field}: expected ${expected}, got ${show(issue.input)}`),
+    message: problemMessage(code, `${field}: expected ${expected}, got ${show(badValue(issue))}`),
   };
 }
 

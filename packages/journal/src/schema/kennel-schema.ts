@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { askSchema, skillSchema } from './ask-schema.ts';
-import { date, id, listOf, numberBetween, objectOf, text } from './fields.ts';
+import { date, id, listOf, numberBetween, text } from './fields.ts';
+import { objectOf } from './object-of.ts';
 
 export const handlerAddedSchema = objectOf({
   handler: id,

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
-import { id, listOf, numberBetween, objectOf, oneOf, text } from './fields.ts';
+import { id, listOf, numberBetween, oneOf, text } from './fields.ts';
+import { objectOf } from './object-of.ts';
 
 export const THING_KINDS = ['post', 'dummy', 'hazard', 'jump', 'other'] as const;
 export const THING_HOWS = ['placed', 'thrown', 'launched'] as const;

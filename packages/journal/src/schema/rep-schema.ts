@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { askSchema, skillSchema } from './ask-schema.ts';
-import { flag, id, listOf, numberBetween, objectOf, oneOf, text } from './fields.ts';
+import { flag, id, listOf, numberBetween, oneOf, text } from './fields.ts';
+import { objectOf } from './object-of.ts';
 
 export const GRADE_NAMES = ['good', 'fair', 'missed'] as const;
 export type GradeName = (typeof GRADE_NAMES)[number];

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { skillSchema } from './ask-schema.ts';
-import { id, numberBetween, objectOf, text } from './fields.ts';
+import { id, numberBetween, text } from './fields.ts';
+import { objectOf } from './object-of.ts';
 
 /** The weather seen at a session. */
 export const weatherSchema = objectOf({

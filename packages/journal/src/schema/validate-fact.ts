@@ -4,8 +4,9 @@ import { type FactProblem, problemMessage } from '../errors.ts';
 import type { Fact } from '../fact.ts';
 import { readTime } from '../time.ts';
 import { describeIssue, show } from './describe-issue.ts';
-import { id, objectOf, text } from './fields.ts';
+import { id, text } from './fields.ts';
 import { BODY_SCHEMAS, isKnownKind } from './kinds.ts';
+import { objectOf } from './object-of.ts';
 
 const envelopeSchema = objectOf({
   id,
