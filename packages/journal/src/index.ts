@@ -1,3 +1,4 @@
+export * from './check.ts';
 export * from './clock.ts';
 export * from './errors.ts';
 export * from './fact.ts';
@@ -6,6 +7,7 @@ export * from './merge.ts';
 export * from './order.ts';
 export * from './read-fact-line.ts';
 export * from './read-lines.ts';
+export * from './references.ts';
 export * from './same-content.ts';
 export * from './schema/ask-schema.ts';
 export * from './schema/kennel-schema.ts';
