@@ -7,7 +7,7 @@ import { filesUnder, inRoot, root } from './repository.mjs';
 /** Clocks and chance: in the packages both are arguments. */
 const IMPURE = [
   /\bDate\.now\b/,
-  /\bnew Date(?:\(\s*\)|(?!\s*\())/,
+  /\bnew Date\b(?:\(\s*\)|(?!\s*\())/,
   /\bMath\.random\b/,
   /\bperformance\.now\b/,
   /\bcrypto\.(?:randomUUID|getRandomValues)\b/,

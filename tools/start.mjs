@@ -9,8 +9,9 @@ const DEFAULT_PORT = 4180;
 /** The port that was asked for: `--port N` or `--port=N`, else `PORT`, else 4180. */
 export function wantedPort(args, env) {
   const at = args.findIndex((arg) => arg === '--port' || arg.startsWith('--port='));
-  const text = at < 0 ? env.PORT : args[at].includes('=') ? args[at].split('=')[1] : args[at + 1];
-  if (text === undefined || (at < 0 && text === '')) return DEFAULT_PORT;
+  const fromArgs =
+    at < 0 ? undefined : ((args[at].includes('=') ? args[at].split('=')[1] : args[at + 1]) ?? '');
+  const text = fromArgs ?? (env.PORT || String(DEFAULT_PORT));
   const port = Number(text);
   if (!/^\d+$/.test(text) || port < 1 || port > 65_535) {
     throw new ToolFailure('BAD_PORT', `the port is "${text}"; give a whole number from 1 to 65535`);
