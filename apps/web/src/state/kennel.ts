@@ -1,0 +1,58 @@
+import type { Skill } from '@sedgeline/engine/ability';
+import type { JudgedRep, TapFact } from '@sedgeline/projections';
+import type { KennelCalls, KennelPush, RecordName, Tap, TapAnswer } from '../workers/kennel-calls.ts';
+import { callThrough, type Remote } from '../workers/rpc.ts';
+import { startRecord, takePush, useKennel } from './kennel-store.ts';
+import { useSettings } from './settings.ts';
+
+let remote: Remote<KennelCalls> | null = null;
+
+/** Starts the worker once. Failures of the worker itself are told on the screen. */
+function worker(): Remote<KennelCalls> {
+  if (remote !== null) return remote;
+  const port = new Worker(new URL('../workers/kennel-worker.ts', import.meta.url), { type: 'module' });
+  port.addEventListener('error', (event) => useKennel.setState({ fault: event.message || 'worker' }));
+  remote = callThrough<KennelCalls, KennelPush>(port, (push) => {
+    takePush(push);
+    if (push.view === 'record-left') void openRecord('mine');
+  });
+  return remote;
+}
+
+/** Opens a record and makes it the one in use; resolves with the session that is open in it. */
+export async function openRecord(record: RecordName): Promise<string | null> {
+  startRecord(record);
+  useSettings.getState().set({ record });
+  const { openSession } = await worker().open(record);
+  return openSession;
+}
+
+/** Leaves the invented record: its database is deleted, the handler's own is opened. */
+export async function leaveDemo(): Promise<void> {
+  await worker().leaveDemo();
+  await openRecord('mine');
+}
+
+/** Adds facts; resolves when they are on disk (`saved`) or kept in memory. */
+export function append(facts: readonly TapFact[]): Promise<{ readonly saved: boolean }> {
+  return worker().append(facts);
+}
+
+/** A tap on Work, as made on the screen that is shown; resolves when it is on disk. */
+export async function tapWork(tap: Tap): Promise<TapAnswer> {
+  const { work } = useKennel.getState();
+  if (work === null || work.isRough || work.screen === null) return { kind: 'stale' };
+  return worker().tap({ session: work.session, turnCount: work.screen.turnCount, tap });
+}
+
+export const watchStanding = (dog: string | null): Promise<void> => worker().watch({ standing: dog });
+export const watchSession = (session: string): Promise<void> => worker().watch({ session });
+export const refreshWork = (): Promise<void> => worker().refresh();
+export const retrySaving = (): Promise<{ readonly saved: boolean }> => worker().retry();
+export const factsAsLines = (): Promise<string> => worker().factsAsLines();
+export const notSavedAsLines = (): Promise<string> => worker().notSavedAsLines();
+export const chainFor = (session: string, skill: Skill): Promise<JudgedRep> =>
+  worker().chainFor({ session, skill });
+
+/** Identity of something new: 122 random bits. */
+export const newId = (): string => crypto.randomUUID();

@@ -1,0 +1,39 @@
+import {
+  type Clock,
+  clockText,
+  type Fact,
+  newClock,
+  readClock,
+  receiveClock,
+  tickClock,
+  timeText,
+} from '@sedgeline/journal';
+import type { TapFact } from '@sedgeline/projections';
+
+/** Gives facts their identity, time and clock: the one place where this device's clock runs. */
+export interface FactStamper {
+  stamp(taps: readonly TapFact[]): readonly Fact[];
+  /** Runs after the clocks of facts from elsewhere, so that what comes next is later than all of them. */
+  see(facts: readonly Fact[]): void;
+}
+
+/** A stamper for one device. `nowMs` and `newId` are the world's. */
+export function createFactStamper(device: string, nowMs: () => number, newId: () => string): FactStamper {
+  let clock: Clock = newClock(device);
+  return {
+    stamp: (taps) =>
+      taps.map(({ kind, body }) => {
+        const atMs = nowMs();
+        clock = tickClock(clock, atMs);
+        return { id: newId(), kind, at: timeText(atMs), body, clock: clockText(clock), device };
+      }),
+    see: (facts) => {
+      const wallMs = nowMs();
+      for (const fact of facts) {
+        if (fact.clock === undefined) continue;
+        const reading = readClock(fact.clock);
+        if (reading.ok) clock = receiveClock(clock, reading.clock, wallMs);
+      }
+    },
+  };
+}

@@ -1,0 +1,142 @@
+import type { Grade, Skill } from '@sedgeline/engine/ability';
+import type { StoreFailure } from '@sedgeline/journal';
+import type {
+  AskedRep,
+  Cause,
+  DogsView,
+  Expectation,
+  JudgedRep,
+  StandingView,
+  TapFact,
+  Turn,
+  WorkView,
+} from '@sedgeline/projections';
+
+/** Which record is in use: one's own, or the invented one. They never share a database. */
+export type RecordName = 'mine' | 'demo';
+
+/** What the handler does on Work; each that records something is on disk before it is answered. */
+export type Tap =
+  | { readonly do: 'grade'; readonly grade: Grade }
+  | { readonly do: 'rest-good' }
+  | { readonly do: 'ended' }
+  | { readonly do: 'cause'; readonly cause: Cause }
+  | { readonly do: 'expectation'; readonly expectation: Expectation }
+  | {
+      readonly do: 'amend-leg';
+      readonly rep: string;
+      readonly leg: number;
+      readonly grade: Grade;
+      readonly cause: Cause | null;
+    }
+  | { readonly do: 'strike'; readonly rep: string }
+  | { readonly do: 'undo' }
+  | { readonly do: 'turn'; readonly turn: Turn }
+  | { readonly do: 'choose'; readonly rep: AskedRep }
+  | { readonly do: 'skill'; readonly skill: Skill }
+  | { readonly do: 'as-suggested' }
+  | { readonly do: 'break'; readonly minutes: number }
+  | { readonly do: 'break-over' }
+  | { readonly do: 'note'; readonly note: string }
+  | { readonly do: 'close' };
+
+/** What may still be said of what was just recorded; gone at the next grade. */
+export type After =
+  | {
+      readonly about: 'cause';
+      readonly rep: string;
+      readonly repNumber: number;
+      readonly leg: number;
+      readonly skill: Skill;
+      readonly grade: Grade;
+      readonly cause: Cause | null;
+      readonly isRunThrough: boolean;
+    }
+  | {
+      readonly about: 'expectation';
+      readonly rep: string;
+      readonly repNumber: number;
+      readonly expectation: Expectation | null;
+    };
+
+/** Work as the screen shows it: the record's view, and what the handler chose by hand for the rep to come. */
+export interface WorkScreen {
+  readonly view: WorkView;
+  readonly chosen: JudgedRep | null;
+  readonly after: After | null;
+  /** Changes with every tap: a tap made on an older picture of the screen is let fall (a bounce of the thumb). */
+  readonly turnCount: number;
+}
+
+/** What became of a tap. */
+export type TapAnswer =
+  | {
+      readonly kind: 'recorded';
+      readonly rep: string;
+      readonly repNumber: number;
+      readonly legs: readonly { readonly skill: Skill; readonly grade: Grade }[];
+      readonly saved: boolean;
+    }
+  | { readonly kind: 'done'; readonly saved: boolean }
+  | { readonly kind: 'nothing-that-way' }
+  | { readonly kind: 'stale' };
+
+/** Facts that could not be written, and why; they are kept in memory and tried again. */
+export interface NotSaved {
+  readonly count: number;
+  readonly failure: StoreFailure;
+}
+
+/** Views the worker sends of its own accord. `rough` views come from the last checkpoint, before the facts are read. */
+export type KennelPush =
+  | { readonly view: 'dogs'; readonly record: RecordName; readonly rough: boolean; readonly dogs: DogsView }
+  | {
+      readonly view: 'standing';
+      readonly record: RecordName;
+      readonly dog: string;
+      readonly standing: StandingView | null;
+    }
+  | {
+      readonly view: 'work';
+      readonly record: RecordName;
+      readonly rough: boolean;
+      readonly session: string;
+      readonly work: WorkScreen | null;
+    }
+  | { readonly view: 'not-saved'; readonly record: RecordName; readonly notSaved: NotSaved | null }
+  | {
+      readonly view: 'damage';
+      readonly record: RecordName;
+      readonly damage: readonly { readonly where: string; readonly message: string }[];
+    }
+  | { readonly view: 'record-left'; readonly record: RecordName };
+
+/** What the screens may ask of the worker. */
+export type KennelCalls = {
+  /** Opens a record; resolves when its facts are read. Which session is open comes first, by a rough view. */
+  readonly open: (record: RecordName) => Promise<{ readonly openSession: string | null }>;
+  /** Says which standing and which session are on the screen: these are pushed after every change. */
+  readonly watch: (what: {
+    readonly standing?: string | null;
+    readonly session?: string | null;
+  }) => Promise<void>;
+  /** Adds facts; resolves when they are on disk, or when they are kept for another try. */
+  readonly append: (facts: readonly TapFact[]) => Promise<{ readonly saved: boolean }>;
+  readonly tap: (tap: {
+    readonly session: string;
+    readonly turnCount: number;
+    readonly tap: Tap;
+  }) => Promise<TapAnswer>;
+  readonly judge: (ask: { readonly session: string; readonly rep: AskedRep }) => Promise<JudgedRep>;
+  readonly chainFor: (ask: { readonly session: string; readonly skill: Skill }) => Promise<JudgedRep>;
+  /** Looks at the record again as of now: the screen was away for a while. */
+  readonly refresh: () => Promise<void>;
+  /** Tries to write again what is in memory alone. */
+  readonly retry: () => Promise<{ readonly saved: boolean }>;
+  /** Every fact of the record as JSON Lines. */
+  readonly factsAsLines: () => Promise<string>;
+  /** The facts that could not be written, as JSON Lines. */
+  readonly notSavedAsLines: () => Promise<string>;
+  /** Closes and deletes the invented record. */
+  readonly leaveDemo: () => Promise<void>;
+};

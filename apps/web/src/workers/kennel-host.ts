@@ -1,0 +1,155 @@
+import { type Fact, writeJournal } from '@sedgeline/journal';
+import { openSessionOf } from './checkpoint.ts';
+import type { KennelCalls, KennelPush, RecordName } from './kennel-calls.ts';
+import { type OpenRecord, openRecord, type RecordDoors } from './open-record.ts';
+import type { WorkDesk } from './work-desk.ts';
+
+/** What tabs on one record tell each other. */
+export type TabNews =
+  | { readonly record: RecordName; readonly kept: readonly Fact[] }
+  | { readonly record: RecordName; readonly left: true };
+
+/** The world as the host needs it. */
+export interface HostDoors extends RecordDoors {
+  readonly push: (push: KennelPush) => void;
+  readonly tellTabs: (news: TabNews) => void;
+  readonly deleteStore: (record: RecordName) => Promise<unknown>;
+  /** Runs a job when nothing else waits; a job that is still waiting is replaced. */
+  readonly whenIdle: (job: () => void) => void;
+}
+
+/** The kennel behind the screens: opens a record, answers calls, pushes views. */
+export interface KennelHost {
+  readonly calls: KennelCalls;
+  hearTab(news: TabNews): void;
+}
+
+const SHUT = 'open: expected a record to be open first';
+
+export function createKennelHost(doors: HostDoors): KennelHost {
+  const { push, nowMs } = doors;
+  let record: OpenRecord | null = null;
+  let desk: WorkDesk | null = null;
+  let standingOf: string | null = null;
+
+  const inUse = (): OpenRecord => {
+    if (record === null) throw new Error(SHUT);
+    return record;
+  };
+  const pushWork = ({ name }: OpenRecord): void => {
+    if (desk === null) return;
+    push({ view: 'work', record: name, rough: false, session: desk.session, work: desk.show() });
+  };
+  const pushStanding = ({ name, kennel }: OpenRecord): void => {
+    if (standingOf === null) return;
+    const standing = kennel.standing(standingOf, nowMs());
+    push({ view: 'standing', record: name, dog: standingOf, standing });
+  };
+  const pushRest = (open: OpenRecord): void => {
+    push({ view: 'dogs', record: open.name, rough: false, dogs: open.dogs() });
+    pushStanding(open);
+  };
+  /** After a change: Work and what was not saved at once, the rest and the checkpoint when there is a moment. */
+  const changed = (open: OpenRecord, isDogsUrgent: boolean): void => {
+    push({ view: 'not-saved', record: open.name, notSaved: open.keeper.notSaved });
+    pushWork(open);
+    if (isDogsUrgent) pushRest(open);
+    doors.whenIdle(() => {
+      if (open !== record) return;
+      if (!isDogsUrgent) pushRest(open);
+      void open.writeCheckpoint(desk?.show() ?? null);
+    });
+  };
+  const tellTabs = (kept: readonly Fact[]): void => doors.tellTabs({ record: inUse().name, kept });
+  const deskOf = (session: string): WorkDesk => {
+    if (desk?.session !== session) desk = inUse().desk(session, tellTabs);
+    return desk;
+  };
+  const leave = async (): Promise<void> => {
+    const left = record;
+    record = null;
+    desk = null;
+    standingOf = null;
+    await left?.keeper.close();
+  };
+
+  const calls: KennelCalls = {
+    open: async (name) => {
+      await leave();
+      const opened = await openRecord(name, doors, ({ dogs, open }) => {
+        push({ view: 'dogs', record: name, rough: true, dogs });
+        if (open?.work)
+          push({ view: 'work', record: name, rough: true, session: open.session, work: open.work });
+      });
+      record = opened;
+      const dogs = opened.dogs();
+      const openSession = openSessionOf(dogs);
+      push({ view: 'dogs', record: name, rough: false, dogs });
+      push({ view: 'damage', record: name, damage: opened.damage });
+      if (openSession !== null) deskOf(openSession);
+      changed(opened, false);
+      return { openSession };
+    },
+    watch: async ({ standing, session }) => {
+      const open = inUse();
+      if (standing !== undefined) {
+        standingOf = standing;
+        pushStanding(open);
+      }
+      if (typeof session === 'string') {
+        deskOf(session);
+        pushWork(open);
+      }
+    },
+    append: async (taps) => {
+      const open = inUse();
+      const { saved, facts } = await open.add(taps);
+      tellTabs(facts);
+      desk?.refresh();
+      changed(open, true);
+      return { saved };
+    },
+    tap: async ({ session, turnCount, tap }) => {
+      const open = inUse();
+      const at = deskOf(session);
+      const answer = await at.tap(turnCount, tap);
+      if (answer.kind === 'stale') return answer;
+      changed(open, tap.do === 'close');
+      void open.leaveHand(at.hand);
+      return answer;
+    },
+    judge: async ({ session, rep }) => inUse().kennel.judge(session, rep, nowMs()),
+    chainFor: async ({ session, skill }) => inUse().kennel.chainFor(session, skill, nowMs()),
+    refresh: async () => {
+      desk?.refresh();
+      changed(inUse(), false);
+    },
+    retry: async () => {
+      const open = inUse();
+      const saved = await open.keeper.retry();
+      push({ view: 'not-saved', record: open.name, notSaved: open.keeper.notSaved });
+      return { saved };
+    },
+    factsAsLines: async () => writeJournal(inUse().facts()),
+    notSavedAsLines: async () => writeJournal(inUse().keeper.notSavedFacts),
+    leaveDemo: async () => {
+      doors.tellTabs({ record: 'demo', left: true });
+      await leave();
+      await doors.deleteStore('demo');
+    },
+  };
+  return {
+    calls,
+    hearTab: (news) => {
+      if (record === null || news.record !== record.name) return;
+      const open = record;
+      if ('left' in news) {
+        void leave().then(() => push({ view: 'record-left', record: news.record }));
+        return;
+      }
+      open.addFromElsewhere(news.kept);
+      desk?.refresh();
+      changed(open, true);
+    },
+  };
+}

@@ -1,0 +1,111 @@
+import type { Fact, FactStore, StoreResult } from '@sedgeline/journal';
+import { createKennel, type DogsView, type Kennel, type TapFact } from '@sedgeline/projections';
+import { CHECKPOINT_NOTE, type Checkpoint, makeCheckpoint, readCheckpoint } from './checkpoint.ts';
+import { createFactKeeper, type FactKeeper } from './fact-keeper.ts';
+import { createFactStamper } from './fact-stamper.ts';
+import type { RecordName, WorkScreen } from './kennel-calls.ts';
+import { createWorkDesk, type Hand, type WorkDesk } from './work-desk.ts';
+
+/** The world as a record needs it. */
+export interface RecordDoors {
+  readonly openStore: (record: RecordName) => Promise<StoreResult<FactStore>>;
+  readonly nowMs: () => number;
+  readonly newId: () => string;
+  /** Facts that an empty record starts with. */
+  readonly firstFacts: (record: RecordName) => Promise<readonly Fact[]>;
+}
+
+/** A record that is open: its facts folded, its store at hand. */
+export interface OpenRecord {
+  readonly name: RecordName;
+  readonly kennel: Kennel;
+  readonly keeper: FactKeeper;
+  readonly damage: readonly { readonly where: string; readonly message: string }[];
+  readonly facts: () => readonly Fact[];
+  /** Stamps and keeps facts; `hear` learns of what was added. */
+  readonly add: (
+    taps: readonly TapFact[],
+  ) => Promise<{ readonly saved: boolean; readonly facts: readonly Fact[] }>;
+  /** Facts that are on disk already: another tab wrote them. */
+  readonly addFromElsewhere: (facts: readonly Fact[]) => void;
+  readonly dogs: () => DogsView;
+  readonly desk: (session: string, onKept: (facts: readonly Fact[]) => void) => WorkDesk;
+  readonly leaveHand: (hand: Hand) => Promise<void>;
+  readonly writeCheckpoint: (work: WorkScreen | null) => Promise<void>;
+}
+
+const DEVICE_NOTE = 'device';
+const HAND_NOTE = 'hand';
+
+/**
+ * Opens a record: the checkpoint first (`showRough`), then every fact. A store that cannot be opened or read is no end
+ * of work: the record starts empty, what is added stays in memory, and the keeper says so.
+ */
+export async function openRecord(
+  name: RecordName,
+  doors: RecordDoors,
+  showRough: (checkpoint: Checkpoint) => void,
+): Promise<OpenRecord> {
+  const { nowMs, newId } = doors;
+  const keeper = createFactKeeper(() => doors.openStore(name));
+  const checkpoint = readCheckpoint(await keeper.readNote(CHECKPOINT_NOTE));
+  if (checkpoint !== null) showRough(checkpoint);
+  const stored = await keeper.load();
+  const stamper = createFactStamper(await deviceOf(keeper, newId), nowMs, newId);
+  const kennel = createKennel();
+  const known: Fact[] = [];
+  const take = (facts: readonly Fact[]): void => {
+    stamper.see(facts);
+    kennel.add(facts);
+    for (const fact of facts) known.push(fact);
+  };
+  take(stored.facts);
+  if (known.length === 0) {
+    const first = await doors.firstFacts(name);
+    if (first.length > 0) {
+      await keeper.keep(first);
+      take(first);
+    }
+  }
+  let hand = (await keeper.readNote(HAND_NOTE)) as Hand | undefined;
+  const add = async (taps: readonly TapFact[]) => {
+    const facts = stamper.stamp(taps);
+    const saved = await keeper.keep(facts);
+    take(facts);
+    return { saved, facts };
+  };
+  return {
+    name,
+    kennel,
+    keeper,
+    damage: stored.damage,
+    facts: () => known,
+    add,
+    addFromElsewhere: take,
+    dogs: () => kennel.dogs(nowMs()),
+    desk: (session, onKept) =>
+      createWorkDesk(session, hand ?? null, {
+        kennel,
+        nowMs,
+        newId,
+        keep: async (taps) => {
+          const { saved, facts } = await add(taps);
+          onKept(facts);
+          return saved;
+        },
+      }),
+    leaveHand: async (left) => {
+      hand = left;
+      await keeper.writeNote(HAND_NOTE, left);
+    },
+    writeCheckpoint: (work) => keeper.writeNote(CHECKPOINT_NOTE, makeCheckpoint(kennel.dogs(nowMs()), work)),
+  };
+}
+
+async function deviceOf(keeper: FactKeeper, newId: () => string): Promise<string> {
+  const noted = await keeper.readNote(DEVICE_NOTE);
+  if (typeof noted === 'string' && noted !== '') return noted;
+  const device = newId().slice(0, 8);
+  await keeper.writeNote(DEVICE_NOTE, device);
+  return device;
+}
