@@ -50,10 +50,16 @@ export const EASY_CONTEXT: LegContext = {
   ageMonths: null,
 };
 
-const RANGE_ENTRIES = Object.entries(ASK_RANGES) as [keyof typeof ASK_RANGES, readonly [number, number]][];
-
 function outside(field: string, expected: string, got: unknown): RangeError {
   return new RangeError(`${field}: expected ${expected}, got ${String(got)}`);
+}
+
+type Ranged = keyof typeof ASK_RANGES;
+
+function checkRange(field: Ranged, value: number | undefined): void {
+  if (value === undefined) return;
+  const [least, greatest] = ASK_RANGES[field];
+  if (!(value >= least && value <= greatest)) throw outside(field, `${least}..${greatest}`, value);
 }
 
 /**
@@ -61,12 +67,19 @@ function outside(field: string, expected: string, got: unknown): RangeError {
  * @throws RangeError naming the field that is outside its range
  */
 export function checkAsk(ask: Ask): void {
-  for (const [field, [least, greatest]] of RANGE_ENTRIES) {
-    const value = ask[field];
-    if (value !== undefined && !(value >= least && value <= greatest)) {
-      throw outside(field, `${least}..${greatest}`, value);
-    }
-  }
+  // Field by field, not in a loop over names: this runs for every leg of every replay.
+  checkRange('distanceM', ask.distanceM);
+  checkRange('wayFraction', ask.wayFraction);
+  checkRange('cover', ask.cover);
+  checkRange('distraction', ask.distraction);
+  checkRange('turnDeg', ask.turnDeg);
+  checkRange('castM', ask.castM);
+  checkRange('otherDummies', ask.otherDummies);
+  checkRange('gapDeg', ask.gapDeg);
+  checkRange('waitS', ask.waitS);
+  checkRange('obstacle', ask.obstacle);
+  checkRange('windAcrossMPerS', ask.windAcrossMPerS);
+  checkRange('crew', ask.crew);
   const { temptation, handlerPlace, blind } = ask;
   if (temptation !== undefined && !TEMPTATIONS.includes(temptation)) {
     throw outside('temptation', TEMPTATIONS.join(' / '), temptation);

@@ -77,7 +77,7 @@ function copyDog(dog: DogState): DogState {
     generalAtMs: dog.generalAtMs,
     skills: dog.skills.map((s) => (s === null ? null : { ...s, ...copyBlock(s) })),
     gap: {
-      logOfGap: dog.gap.logOfGap.slice(),
+      likelihood: dog.gap.likelihood.slice(),
       logOfCentre: dog.gap.logOfCentre.slice(),
       weights: dog.gap.weights.slice(),
     },

@@ -10,11 +10,13 @@ const CENTRES = Float64Array.from({ length: 17 }, (_, k) => 0.6 + 0.1 * k);
 const EXP_GAP = GAP_GRID.map((gap) => Math.exp(gap));
 const G = GAP_GRID.length;
 const C = CENTRES.length;
+/** Floor of a chance and of a relative likelihood: out of reach, yet never nought by nought. */
+const LEAST = 1e-100;
 
 /** One dog's gap: what its legs say, what the kennel was told of it, and the posterior weights on the grid. */
 export interface GapState {
-  /** Log-likelihood of all its legs at each gap. */
-  readonly logOfGap: Float64Array;
+  /** Likelihood of all its legs at each gap, the best being 1. */
+  readonly likelihood: Float64Array;
   /** Log-likelihood of each kennel centre, as far as the kennel was told. */
   readonly logOfCentre: Float64Array;
   /** Posterior weights on the grid; they add up to 1. */
@@ -77,7 +79,7 @@ export class GapLearner {
   /** State of a dog that nobody has seen: the kennel's gap as it stands. */
   newcomer(): GapState {
     const gap = {
-      logOfGap: new Float64Array(G),
+      likelihood: new Float64Array(G).fill(1),
       logOfCentre: new Float64Array(C),
       weights: new Float64Array(G),
     };
@@ -87,12 +89,10 @@ export class GapLearner {
 
   /** Exchange between dog and kennel, at the beginning of a session. */
   beginSession(dog: GapState): void {
-    const top = largest(dog.logOfGap);
-    for (let g = 0; g < G; g++) this.#chance[g] = Math.exp(dog.logOfGap[g]! - top);
     for (let c = 0; c < C; c++) {
       let sum = 0;
-      for (let g = 0; g < G; g++) sum += this.#spread[c * G + g]! * this.#chance[g]!;
-      const log = top + Math.log(Math.max(sum, 1e-300));
+      for (let g = 0; g < G; g++) sum += this.#spread[c * G + g]! * dog.likelihood[g]!;
+      const log = Math.log(sum);
       this.total[c]! += log - dog.logOfCentre[c]!;
       dog.logOfCentre[c] = log;
     }
@@ -104,11 +104,10 @@ export class GapLearner {
     for (let c = 0; c < C; c++) centre[c] = this.#logPrior[c]! + this.total[c]! - dog.logOfCentre[c]!;
     const most = largest(centre);
     for (let c = 0; c < C; c++) centre[c] = Math.exp(centre[c]! - most);
-    const top = largest(dog.logOfGap);
     for (let g = 0; g < G; g++) {
       let prior = 0;
       for (let c = 0; c < C; c++) prior += centre[c]! * this.#spread[c * G + g]!;
-      dog.weights[g] = prior * Math.exp(dog.logOfGap[g]! - top);
+      dog.weights[g] = prior * dog.likelihood[g]!;
     }
     normalise(dog.weights);
   }
@@ -117,15 +116,21 @@ export class GapLearner {
   learn(dog: GapState, grade: Grade, eta: Moments, weight: number): void {
     if (grade === 'missed' || weight === 0) return;
     predictOnGrid(grade, eta, this.#chance);
-    for (let g = 0; g < G; g++) {
-      const chance = Math.max(this.#chance[g]!, 1e-300);
-      dog.logOfGap[g]! += weight * Math.log(chance);
-      dog.weights[g]! *= weight === 1 ? chance : chance ** weight;
-    }
+    const { likelihood, weights } = dog;
+    let most = 0;
     let sum = 0;
-    for (let g = 0; g < G; g++) sum += dog.weights[g]!;
-    if (sum > 1e-200) for (let g = 0; g < G; g++) dog.weights[g]! /= sum;
-    else this.#weigh(dog);
+    for (let g = 0; g < G; g++) {
+      const plain = Math.max(this.#chance[g]!, LEAST);
+      const chance = weight === 1 ? plain : plain ** weight;
+      likelihood[g]! *= chance;
+      weights[g]! *= chance;
+      if (likelihood[g]! > most) most = likelihood[g]!;
+      sum += weights[g]!;
+    }
+    for (let g = 0; g < G; g++) {
+      likelihood[g] = Math.max(likelihood[g]! / most, LEAST);
+      weights[g]! /= sum;
+    }
   }
 }
 
@@ -134,7 +139,10 @@ export function gapMoments(dog: GapState, out: Moments): Moments {
   let mean = 0;
   for (let g = 0; g < G; g++) mean += dog.weights[g]! * GAP_GRID[g]!;
   let variance = 0;
-  for (let g = 0; g < G; g++) variance += dog.weights[g]! * (GAP_GRID[g]! - mean) ** 2;
+  for (let g = 0; g < G; g++) {
+    const away = GAP_GRID[g]! - mean;
+    variance += dog.weights[g]! * away * away;
+  }
   out.mean = mean;
   out.variance = variance;
   return out;

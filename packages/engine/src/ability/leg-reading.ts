@@ -97,9 +97,9 @@ export class LegReading implements Moments {
     const form = dog === null || question.session === null ? undefined : dog.form.get(question.session);
     const odd = dog?.odd.get(this.oddKey);
     this.formMean = form?.mean ?? 0;
-    this.formVariance = form?.variance ?? priors.formSd ** 2;
+    this.formVariance = form?.variance ?? priors.formSd * priors.formSd;
     this.oddMean = odd?.mean ?? 0;
-    this.oddVariance = odd?.variance ?? priors.oddSd ** 2;
+    this.oddVariance = odd?.variance ?? priors.oddSd * priors.oddSd;
     const kennel = state.kennel[skillIndex]!;
     const departure = skill ?? this.#unseen;
     this.mean =
@@ -113,7 +113,7 @@ export class LegReading implements Moments {
       projectVariance(kennel, h) +
       projectVariance(departure, h) +
       this.#walkVariance() +
-      (dog?.general.variance ?? priors.generalSd ** 2) +
+      (dog?.general.variance ?? priors.generalSd * priors.generalSd) +
       this.formVariance +
       this.oddVariance;
     return this;
@@ -125,7 +125,10 @@ export class LegReading implements Moments {
     if (this.walkDays > 0) {
       const { values, support, count } = this.h;
       let squares = 0;
-      for (let k = 1; k < count; k++) squares += values[support[k]!]! ** 2;
+      for (let k = 1; k < count; k++) {
+        const x = values[support[k]!]!;
+        squares += x * x;
+      }
       variance += this.walkDays * (priors.abilityWalkPerDay + priors.weightWalkPerDay * squares);
     }
     return variance;

@@ -13,9 +13,14 @@ export interface Moments {
  * missed `ln s(-eta)`, good `ln s(eta - gap)`, fair `ln s(eta) + ln s(gap - eta) + ln(1 - e^-gap)`.
  */
 export function logGradeChance(grade: Grade, eta: number, gap: number): number {
+  return logShape(grade, eta, gap) + (grade === 'fair' ? Math.log(-Math.expm1(-gap)) : 0);
+}
+
+/** The same less what does not depend on eta. */
+function logShape(grade: Grade, eta: number, gap: number): number {
   if (grade === 'missed') return logLogistic(-eta);
   if (grade === 'good') return logLogistic(eta - gap);
-  return logLogistic(eta) + logLogistic(gap - eta) + Math.log(-Math.expm1(-gap));
+  return logLogistic(eta) + logLogistic(gap - eta);
 }
 
 /** Slope of `logGradeChance` in eta. */
@@ -52,7 +57,7 @@ function mode(prior: Moments, grade: Grade, gap: number, weight: number): number
   return eta;
 }
 
-const RULE = gaussHermite(17);
+const RULE = gaussHermite(11);
 /** ln(weight) + z^2/2: what is left of the rule when it is moved to another normal. */
 const LOG_WEIGHTS = Float64Array.from(RULE.weights, (w, k) => Math.log(w) + 0.5 * RULE.nodes[k]! ** 2);
 const LOGS = new Float64Array(RULE.nodes.length);
@@ -82,7 +87,7 @@ export function ordinalUpdate(
   for (let k = 0; k < nodes.length; k++) {
     const eta = centre + sd * nodes[k]!;
     const away = eta - mean;
-    const log = LOG_WEIGHTS[k]! - (0.5 * away * away) / variance + weight * logGradeChance(grade, eta, gap);
+    const log = LOG_WEIGHTS[k]! - (0.5 * away * away) / variance + weight * logShape(grade, eta, gap);
     LOGS[k] = log;
     if (log > most) most = log;
   }
