@@ -6,15 +6,22 @@ export interface GaussianBlock {
   readonly cov: Float64Array;
 }
 
-/** A vector of which only the first `count` places named in `support` are not zero. */
+/** A vector of which only the `count` places named first in `support` are not zero, with their `values`. */
 export interface SparseVector {
-  readonly values: Float64Array;
   readonly support: Int32Array;
+  readonly values: Float64Array;
   count: number;
 }
 
 export function sparseVector(length: number): SparseVector {
-  return { values: new Float64Array(length), support: new Int32Array(length), count: 0 };
+  return { support: new Int32Array(length), values: new Float64Array(length), count: 0 };
+}
+
+/** Appends a place that is not zero; places come in ascending order. */
+export function append(vector: SparseVector, place: number, value: number): void {
+  vector.support[vector.count] = place;
+  vector.values[vector.count] = value;
+  vector.count += 1;
 }
 
 /** A block with the given means and independent variances: `first` for ability, `others` for each weight. */
@@ -31,11 +38,9 @@ export function copyBlock(block: GaussianBlock): GaussianBlock {
 
 /** `h'b`. */
 export function projectMean(mean: Float64Array, h: SparseVector): number {
+  const { values, support, count } = h;
   let sum = 0;
-  for (let k = 0; k < h.count; k++) {
-    const i = h.support[k]!;
-    sum += h.values[i]! * mean[i]!;
-  }
+  for (let k = 0; k < count; k++) sum += values[k]! * mean[support[k]!]!;
   return sum;
 }
 
@@ -49,8 +54,8 @@ export function projectVariance(block: GaussianBlock, h: SparseVector): number {
     const i = support[k]!;
     const row = i * n;
     let inner = 0;
-    for (let l = 0; l < k; l++) inner += cov[row + support[l]!]! * values[support[l]!]!;
-    sum += values[i]! * (2 * inner + cov[row + i]! * values[i]!);
+    for (let l = 0; l < k; l++) inner += cov[row + support[l]!]! * values[l]!;
+    sum += values[k]! * (2 * inner + cov[row + i]! * values[k]!);
   }
   return sum;
 }
@@ -77,7 +82,7 @@ export function updateBlock(block: GaussianBlock, h: SparseVector, shift: number
   for (let i = 0; i < n; i++) {
     const row = i * n;
     let sum = 0;
-    for (let k = 0; k < count; k++) sum += cov[row + support[k]!]! * values[support[k]!]!;
+    for (let k = 0; k < count; k++) sum += cov[row + support[k]!]! * values[k]!;
     if (sum === 0) continue;
     GAIN[moved] = sum;
     MOVED[moved++] = i;

@@ -1,7 +1,7 @@
 import { SKILLS } from './ask.ts';
 import { DEMANDS, demandVector } from './demands.ts';
 import { type DogState, type FilterState, newSkillState, type SkillState, WIDTH } from './filter-state.ts';
-import { projectMean, projectVariance, type SparseVector, sparseVector } from './gaussian-block.ts';
+import { append, projectMean, projectVariance, type SparseVector, sparseVector } from './gaussian-block.ts';
 import type { LegQuestion, LogitPart } from './leg.ts';
 import { oddKey } from './odd-key.ts';
 import type { Moments } from './ordinal-update.ts';
@@ -27,15 +27,9 @@ const X = new Float64Array(DEMANDS.length);
  */
 export function designOf(question: LegQuestion, h: SparseVector): SparseVector {
   demandVector(question.skill, question.ask, question.context, X);
-  h.values[0] = 1;
-  h.support[0] = 0;
-  let count = 1;
-  for (let j = 1; j < WIDTH; j++) {
-    const x = X[j - 1]!;
-    h.values[j] = -x;
-    if (x !== 0) h.support[count++] = j;
-  }
-  h.count = count;
+  h.count = 0;
+  append(h, 0, 1);
+  for (let j = 1; j < WIDTH; j++) if (X[j - 1] !== 0) append(h, j, -X[j - 1]!);
   return h;
 }
 
@@ -123,12 +117,9 @@ export class LegReading implements Moments {
     const priors = this.#priors;
     let variance = this.generalWalkDays * priors.generalWalkPerDay;
     if (this.walkDays > 0) {
-      const { values, support, count } = this.h;
+      const { values, count } = this.h;
       let squares = 0;
-      for (let k = 1; k < count; k++) {
-        const x = values[support[k]!]!;
-        squares += x * x;
-      }
+      for (let k = 1; k < count; k++) squares += values[k]! * values[k]!;
       variance += this.walkDays * (priors.abilityWalkPerDay + priors.weightWalkPerDay * squares);
     }
     return variance;
@@ -141,7 +132,7 @@ export class LegReading implements Moments {
     const parts: LogitPart[] = [{ factor: 'ability', logit: kennel[0]! + departure[0]! + this.gain }];
     for (let k = 1; k < this.h.count; k++) {
       const j = this.h.support[k]!;
-      parts.push({ factor: DEMANDS[j - 1]!, logit: this.h.values[j]! * (kennel[j]! + departure[j]!) });
+      parts.push({ factor: DEMANDS[j - 1]!, logit: this.h.values[k]! * (kennel[j]! + departure[j]!) });
     }
     parts.push({ factor: 'general', logit: this.dog?.general.mean ?? 0 });
     parts.push({ factor: 'form', logit: this.formMean });

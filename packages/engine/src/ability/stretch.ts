@@ -1,13 +1,17 @@
 import { DEMANDS } from './demands.ts';
 import { type FilterState, WIDTH } from './filter-state.ts';
 import type { LogitEstimate } from './forecaster.ts';
-import { projectVariance, sparseVector } from './gaussian-block.ts';
+import { append, projectVariance, type SparseVector, sparseVector } from './gaussian-block.ts';
 import type { LegQuestion, LogitPart } from './leg.ts';
 import { designOf, LegReading } from './leg-reading.ts';
 import type { AbilityPriors } from './priors.ts';
 
 export interface Stretch extends LogitEstimate {
   readonly parts: readonly LogitPart[];
+}
+
+function addTo(dense: Float64Array, vector: SparseVector, sign: number): void {
+  for (let k = 0; k < vector.count; k++) dense[vector.support[k]!]! += sign * vector.values[k]!;
 }
 
 /**
@@ -26,24 +30,24 @@ export function stretchOf(
   if (now.skill !== then.skill) {
     throw new RangeError(`skill: expected the same in both, got ${now.skill}, ${then.skill}`);
   }
-  const before = designOf(then, sparseVector(WIDTH));
   const reading = new LegReading(priors).fill(state, now);
   const kennel = state.kennel[reading.skillIndex]!;
   const departure = reading.departure;
+  const harder = new Float64Array(WIDTH);
+  addTo(harder, designOf(then, sparseVector(WIDTH)), 1);
+  addTo(harder, reading.h, -1);
   const change = sparseVector(WIDTH);
   const parts: LogitPart[] = [];
   let mean = 0;
   let squares = 0;
-  for (let j = 1; j < WIDTH; j++) {
-    const harder = before.values[j]! - reading.h.values[j]!;
-    if (harder === 0) continue;
-    change.values[j] = harder;
-    change.support[change.count++] = j;
-    squares += harder * harder;
-    const logit = harder * (kennel.mean[j]! + departure.mean[j]!);
+  harder.forEach((x, j) => {
+    if (x === 0) return;
+    append(change, j, x);
+    const logit = x * (kennel.mean[j]! + departure.mean[j]!);
     parts.push({ factor: DEMANDS[j - 1]!, logit });
     mean += logit;
-  }
+    squares += x * x;
+  });
   const walk = reading.walkDays * priors.weightWalkPerDay * squares;
   const variance = projectVariance(kennel, change) + projectVariance(departure, change) + walk;
   return { mean, sd: Math.sqrt(Math.max(0, variance)), parts };
