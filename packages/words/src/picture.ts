@@ -25,6 +25,8 @@ export function pictureWords(t: Tongue) {
     unitM: t.unitM,
     you: 'you',
     dog: 'dog',
+    memory: 'memory',
+    mark: 'mark',
     halts: (distanceM: number): string => `halts at ${t.length(distanceM)}`,
     blow: (distanceM: number): string => `blow at ${t.length(distanceM)}`,
     thing,

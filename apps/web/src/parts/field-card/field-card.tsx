@@ -1,0 +1,104 @@
+import type { RepPicture } from '@sedgeline/engine/ground';
+import { useId, useMemo } from 'react';
+import { useWords } from '../words-context.tsx';
+import { CardMark } from './card-mark.tsx';
+import { drawRep } from './draw-rep.ts';
+import type { RepDrawing } from './drawing.ts';
+import './field-card.css';
+import { sayRep } from './say-rep.ts';
+import { n } from './spots.ts';
+
+/** The drawing's own size; on screen the card is as wide as its place and scales as one. */
+const SIZES = {
+  full: { width: 366, height: 300, labels: true },
+  low: { width: 366, height: 252, labels: true },
+  wide: { width: 560, height: 400, labels: true },
+  small: { width: 160, height: 108, labels: false },
+} as const;
+
+export interface FieldCardProps {
+  readonly picture: RepPicture;
+  readonly size?: keyof typeof SIZES;
+  readonly dogName?: string | undefined;
+  /** What the picture is called when it is read out; the catalogue's name when left out. */
+  readonly title?: string | undefined;
+}
+
+/** A rep drawn to scale from above: send point at the foot, out is up, a ruler at the side. */
+export function FieldCard({ picture, size = 'full', dogName, title }: FieldCardProps) {
+  const words = useWords();
+  const id = useId();
+  const cardWords = useMemo(() => ({ ...words.picture, dogName }), [words, dogName]);
+  const drawing = useMemo(() => drawRep(picture, SIZES[size], cardWords), [picture, size, cardWords]);
+  const said = useMemo(() => sayRep(picture, cardWords), [picture, cardWords]);
+  const { width, height } = drawing.box;
+  return (
+    <svg
+      className={`field-card field-card-${size}`}
+      viewBox={`0 0 ${width} ${height}`}
+      role="img"
+      aria-labelledby={`${id}-title ${id}-said`}
+      data-metres-per-unit={drawing.metresPerUnit}
+      data-send-x={drawing.send.x}
+      data-send-y={drawing.send.y}
+    >
+      <title id={`${id}-title`}>{title ?? words.picture.title}</title>
+      <desc id={`${id}-said`}>{said}</desc>
+      {drawing.cover && <path className="fc-cover" d={drawing.cover} data-mark="cover" />}
+      {drawing.ruler && <Ruler ruler={drawing.ruler} />}
+      {drawing.marks.map((mark, i) => (
+        <CardMark key={i} mark={mark} />
+      ))}
+      {drawing.wind && <Wind {...drawing.wind} />}
+      {drawing.labels.map((label, i) => (
+        <g key={i} className={`fc-label fc-${label.tone}`}>
+          {label.leader && (
+            <path
+              className="fc-leader"
+              d={`M${n(label.leader.from.x)} ${n(label.leader.from.y)} L${n(label.leader.to.x)} ${n(label.leader.to.y)}`}
+            />
+          )}
+          <text
+            x={n(label.baseline.x)}
+            y={n(label.baseline.y)}
+            textAnchor={label.anchor}
+            fontSize={label.size}
+          >
+            {label.text}
+          </text>
+        </g>
+      ))}
+    </svg>
+  );
+}
+
+function Ruler({ ruler }: { readonly ruler: NonNullable<RepDrawing['ruler']> }) {
+  return (
+    <g className="fc-ruler" data-mark="ruler">
+      <path d={`M${ruler.x} ${n(ruler.foot)} V${n(ruler.top)}`} />
+      {ruler.ticks.map((tick, i) => (
+        <path key={i} d={`M${ruler.x - (i % 2 === 0 ? 7 : 4)} ${n(tick.y)} H${ruler.x}`} />
+      ))}
+      {ruler.ticks.map(
+        (tick) =>
+          tick.text && (
+            <text key={tick.text} x={ruler.x - 11} y={n(tick.y + 4.5)} textAnchor="end" fontSize={13}>
+              {tick.text}
+            </text>
+          ),
+      )}
+    </g>
+  );
+}
+
+function Wind({ at, towardsDeg }: NonNullable<RepDrawing['wind']>) {
+  return (
+    <g
+      className="fc-wind"
+      data-mark="wind"
+      transform={`translate(${n(at.x)} ${n(at.y)}) rotate(${n(towardsDeg)})`}
+    >
+      <path d="M0 17 V-17 M-6.5 -9 L0 -17 L6.5 -9" />
+    </g>
+  );
+}

@@ -1,0 +1,128 @@
+import type { RepPicture } from '@sedgeline/engine/ground';
+import type { PictureWords } from '@sedgeline/words';
+import type { CardBox, Mark, Spot } from './drawing.ts';
+import type { CardScale } from './fit-card.ts';
+import { cornerLabel, type WantedLabel } from './place-labels.ts';
+
+/** What a card says of a dog with no name at hand is the catalogue's; a name may be put in its place. */
+export type CardWords = PictureWords & { readonly dogName?: string | undefined };
+
+type PictureThing = RepPicture['things'][number];
+
+/** The name of a thing on the card: its own label, else what it is to the dog. */
+export function thingName(thing: PictureThing, words: CardWords): string {
+  if (thing.label) return thing.label;
+  if (thing.kind === 'dummy' && thing.thing === 'memory') return words.memory;
+  if (thing.kind === 'dummy' && thing.role === 'asked') {
+    return thing.how === 'placed' || thing.how === undefined ? words.memory : words.mark;
+  }
+  return words.thing(thing.kind, thing.role);
+}
+
+/** How far a thing lies: along the cast that goes to it, else from the send point. Metres. */
+export function thingDistanceM(thing: PictureThing, picture: RepPicture): number {
+  const cast = picture.strokes.find((stroke) => stroke.kind === 'cast');
+  if (cast && Math.hypot(thing.eastM - cast.to.eastM, thing.northM - cast.to.northM) < 0.5)
+    return cast.lengthM;
+  return Math.hypot(thing.eastM - picture.sendFrom.eastM, thing.northM - picture.sendFrom.northM);
+}
+
+/** Every label a card would like, the most important first. */
+export function wantedLabels(
+  picture: RepPicture,
+  scale: CardScale,
+  marks: readonly Mark[],
+  wind: Spot | null,
+  obstacle: Spot | null,
+  box: CardBox,
+  words: CardWords,
+): WantedLabel[] {
+  const wanted: WantedLabel[] = [];
+  const castGoesRight = picture.strokes.some((stroke) => stroke.kind === 'cast' && stroke.side === 'right');
+  const free = castGoesRight ? (['left', 'right'] as const) : (['right', 'left'] as const);
+  for (const stroke of picture.strokes) {
+    const at = 'at' in stroke ? scale.toCard(stroke.at) : null;
+    if (stroke.kind === 'whistle' && at) {
+      wanted.push({
+        text: words.blow(stroke.distanceM),
+        tone: 'clay',
+        at,
+        reachX: 10,
+        reachY: 8,
+        sides: free,
+        tied: true,
+      });
+    }
+    if (stroke.kind === 'stop' && at) {
+      wanted.push({
+        text: words.halts(stroke.distanceM),
+        tone: 'strong',
+        at,
+        reachX: 24,
+        reachY: 8,
+        sides: free,
+        tied: true,
+      });
+    }
+  }
+  const byRole = [...picture.things].sort((a, b) => rank(a) - rank(b));
+  for (const thing of byRole) {
+    const text = words.thingAt(thingName(thing, words), thingDistanceM(thing, picture));
+    const reach = { reachX: 20, reachY: 12 };
+    wanted.push({
+      text,
+      tone: 'note',
+      at: scale.toCard(thing),
+      ...reach,
+      sides: ['right', 'below', 'left', 'above'],
+      tied: true,
+    });
+  }
+  for (const mark of marks) {
+    if (mark.mark === 'handler') {
+      const sides = ['right', 'below', 'left'] as const;
+      wanted.push({ text: words.you, tone: 'note', at: mark.at, reachX: 13, reachY: 13, sides, tied: false });
+    }
+    if (mark.mark === 'dog') {
+      const sides = ['left', 'below', 'right'] as const;
+      const text = words.dogName ?? words.dog;
+      wanted.push({ text, tone: 'note', at: mark.at, reachX: 9, reachY: 11, sides, tied: false });
+    }
+  }
+  if (obstacle) {
+    const sides = ['below', 'left', 'right', 'above'] as const;
+    wanted.push({
+      text: words.obstacle(picture.obstacle),
+      tone: 'water',
+      at: obstacle,
+      reachX: 6,
+      reachY: 4,
+      sides,
+      tied: false,
+    });
+  }
+  if (wind) {
+    const text = words.wind(picture.layout.windMPerS ?? 0);
+    wanted.push({
+      text,
+      tone: 'water',
+      at: wind,
+      reachX: 18,
+      reachY: 18,
+      sides: ['below', 'right', 'above'],
+      tied: false,
+    });
+  }
+  const cover = words.cover(picture.cover);
+  if (cover) wanted.push(cornerLabel(cover, 'note', { x: 6, y: 18 }));
+  return wanted.filter((label) => label.text !== '' && box.labels);
+}
+
+const rank = (thing: PictureThing): number =>
+  thing.role === 'asked' || thing.role === 'asked-unseen'
+    ? 0
+    : thing.kind === 'hazard'
+      ? 1
+      : thing.role === 'other'
+        ? 2
+        : 3;

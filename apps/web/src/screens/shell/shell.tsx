@@ -1,0 +1,50 @@
+import type { ReactNode } from 'react';
+import { Link } from 'wouter';
+import { useWords } from '../../parts/words-context.tsx';
+import { PlaceIcon, type PlaceName } from './place-icon.tsx';
+import './shell.css';
+
+/** Where each place is. Plan and Look back join here when they are there. */
+const PLACES: readonly { readonly place: PlaceName; readonly href: string }[] = [
+  { place: 'dogs', href: '/' },
+  { place: 'work', href: '/work' },
+  { place: 'setup', href: '/setup' },
+];
+
+export interface ShellProps {
+  readonly here: PlaceName;
+  /** A line over the screen: the demo, a newer version, a failure. */
+  readonly banner?: ReactNode;
+  readonly children: ReactNode;
+}
+
+/** The frame round every screen: places at the foot on a phone, at the top right on a laptop. */
+export function Shell({ here, banner, children }: ShellProps) {
+  const { shell } = useWords();
+  return (
+    <div className="shell">
+      <a className="shell-skip not-printed" href="#main">
+        {shell.skip}
+      </a>
+      <nav className="shell-nav not-printed" aria-label={shell.navigation}>
+        <span className="shell-name" aria-hidden="true">
+          {shell.name}
+        </span>
+        <ul>
+          {PLACES.map(({ place, href }) => (
+            <li key={place}>
+              <Link href={href} aria-current={place === here ? 'page' : undefined}>
+                <PlaceIcon place={place} />
+                <span>{shell.places[place]}</span>
+              </Link>
+            </li>
+          ))}
+        </ul>
+      </nav>
+      {banner && <div className="shell-banner not-printed">{banner}</div>}
+      <main id="main" className="shell-main" tabIndex={-1}>
+        {children}
+      </main>
+    </div>
+  );
+}
