@@ -1,9 +1,17 @@
 import type { Moments } from './ordinal-update.ts';
 
-/** A Gaussian over ability (index 0) and weights; `cov` is row-major, symmetric. */
+/**
+ * A Gaussian over ability (index 0) and weights. `cov` is the lower triangle of its covariance, row after row:
+ * entry (i, j <= i) at i(i + 1)/2 + j. Symmetric by construction, and half the memory to walk through.
+ */
 export interface GaussianBlock {
   readonly mean: Float64Array;
   readonly cov: Float64Array;
+}
+
+/** Where entry (i, j <= i) lies in `cov`. */
+export function packedAt(i: number, j: number): number {
+  return (i * (i + 1)) / 2 + j;
 }
 
 /** A vector of which only the `count` places named first in `support` are not zero, with their `values`. */
@@ -27,8 +35,8 @@ export function append(vector: SparseVector, place: number, value: number): void
 /** A block with the given means and independent variances: `first` for ability, `others` for each weight. */
 export function independentBlock(mean: Float64Array, first: number, others: number): GaussianBlock {
   const n = mean.length;
-  const cov = new Float64Array(n * n);
-  for (let i = 0; i < n; i++) cov[i * (n + 1)] = i === 0 ? first : others;
+  const cov = new Float64Array(packedAt(n, 0));
+  for (let i = 0; i < n; i++) cov[packedAt(i, i)] = i === 0 ? first : others;
   return { mean: mean.slice(), cov };
 }
 
@@ -47,15 +55,13 @@ export function projectMean(mean: Float64Array, h: SparseVector): number {
 /** `h'Ph`. */
 export function projectVariance(block: GaussianBlock, h: SparseVector): number {
   const { cov } = block;
-  const n = block.mean.length;
   const { values, support, count } = h;
   let sum = 0;
   for (let k = 0; k < count; k++) {
-    const i = support[k]!;
-    const row = i * n;
+    const row = packedAt(support[k]!, 0);
     let inner = 0;
     for (let l = 0; l < k; l++) inner += cov[row + support[l]!]! * values[l]!;
-    sum += values[k]! * (2 * inner + cov[row + i]! * values[k]!);
+    sum += values[k]! * (2 * inner + cov[row + support[k]!]! * values[k]!);
   }
   return sum;
 }
@@ -63,40 +69,48 @@ export function projectVariance(block: GaussianBlock, h: SparseVector): number {
 /** Adds the walk to the diagonal: `first` to the ability's variance, `others` to each weight's. */
 export function widen(block: GaussianBlock, first: number, others: number): void {
   const n = block.mean.length;
-  for (let i = 0; i < n; i++) block.cov[i * (n + 1)]! += i === 0 ? first : others;
+  for (let i = 0; i < n; i++) block.cov[packedAt(i, i)]! += i === 0 ? first : others;
 }
 
 const GAIN = new Float64Array(64);
-const MOVED = new Int32Array(64);
+
+/** P h, into `GAIN`: column by column, so that the additions do not wait for one another. */
+function gainOf(block: GaussianBlock, h: SparseVector): void {
+  const { cov } = block;
+  const n = block.mean.length;
+  GAIN.fill(0, 0, n);
+  for (let k = 0; k < h.count; k++) {
+    const place = h.support[k]!;
+    const value = h.values[k]!;
+    let at = packedAt(place, 0);
+    for (let i = 0; i <= place; i++) GAIN[i]! += cov[at + i]! * value;
+    at += 2 * place + 1;
+    for (let i = place + 1; i < n; i++) {
+      GAIN[i]! += cov[at]! * value;
+      at += i + 1;
+    }
+  }
+}
 
 /**
  * Gives a block its share of a one-dimensional update of `eta = h'b + the rest` (Minka2001): with
- * `shift = (m1 - m)/v` and `shrink = (v - v1)/v^2`, `b += P h shift` and `P -= P h h' P shrink`. P stays
- * symmetric to the bit, and no diagonal entry grows when `shrink >= 0`.
+ * `shift = (m1 - m)/v` and `shrink = (v - v1)/v^2`, `b += P h shift` and `P -= P h h' P shrink`. No diagonal
+ * entry grows when `shrink >= 0`. Cost O(p^2).
  */
 export function updateBlock(block: GaussianBlock, h: SparseVector, shift: number, shrink: number): void {
   const { mean, cov } = block;
   const n = mean.length;
-  const { values, support, count } = h;
-  let moved = 0;
+  gainOf(block, h);
+  let at = 0;
   for (let i = 0; i < n; i++) {
-    const row = i * n;
-    let sum = 0;
-    for (let k = 0; k < count; k++) sum += cov[row + support[k]!]! * values[k]!;
-    if (sum === 0) continue;
-    GAIN[moved] = sum;
-    MOVED[moved++] = i;
-    mean[i]! += sum * shift;
-  }
-  for (let a = 0; a < moved; a++) {
-    const i = MOVED[a]!;
-    const scaled = GAIN[a]! * shrink;
-    for (let b = a; b < moved; b++) {
-      const j = MOVED[b]!;
-      const value = cov[i * n + j]! - scaled * GAIN[b]!;
-      cov[i * n + j] = value;
-      cov[j * n + i] = value;
+    const gain = GAIN[i]!;
+    if (gain === 0) {
+      at += i + 1;
+      continue;
     }
+    mean[i]! += gain * shift;
+    const scaled = gain * shrink;
+    for (let j = 0; j <= i; j++) cov[at++]! -= scaled * GAIN[j]!;
   }
 }
 
