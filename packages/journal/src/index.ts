@@ -16,5 +16,7 @@ export * from './schema/layout-schema.ts';
 export * from './schema/rep-schema.ts';
 export * from './schema/session-schema.ts';
 export * from './schema/validate-fact.ts';
+export * from './store/memory-store.ts';
+export * from './store/plan-append.ts';
 export * from './store/store.ts';
 export * from './time.ts';

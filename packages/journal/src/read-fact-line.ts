@@ -25,7 +25,7 @@ export function readFactLine(line: string): LineReading {
       `not readable as JSON (${error instanceof Error ? error.message : error})`,
     );
   }
-  if (mayBeTooDeep(line) && isDeeper(value, LINE_DEPTH_MAX)) {
+  if (isTooDeep(line, value)) {
     return refused('LINE_TOO_DEEP', `expected ${LINE_DEPTH_MAX} levels of nesting at most`);
   }
   const problems = factProblems(value);
@@ -55,9 +55,15 @@ function isLowSurrogate(unit: number): boolean {
   return unit >= 0xdc00 && unit <= 0xdfff;
 }
 
-function isTooLong(line: string): boolean {
+/** Whether a line, without its end, takes more than `LINE_BYTES_MAX` bytes. */
+export function isTooLong(line: string): boolean {
   if (line.length * 3 <= LINE_BYTES_MAX) return false;
   return line.length > LINE_BYTES_MAX || utf8Bytes(line) > LINE_BYTES_MAX;
+}
+
+/** Whether a value nests deeper than `LINE_DEPTH_MAX`; `line` is its JSON. */
+export function isTooDeep(line: string, value: unknown): boolean {
+  return mayBeTooDeep(line) && isDeeper(value, LINE_DEPTH_MAX);
 }
 
 /** Cheap look first: a line with few opening brackets cannot nest deeply. */
