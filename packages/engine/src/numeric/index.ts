@@ -1,4 +1,12 @@
+export { jointModeWalk, sequentialModeWalk, type Trials, type WalkStart } from './binomial-walk.ts';
+export { choleskyFactor, choleskyInverse, choleskyLogDet, choleskySolve } from './cholesky.ts';
 export { type GaussHermiteRule, gaussHermite } from './gauss-hermite.ts';
+export { filterLocalLevel, type LevelFilter, type LevelPath, smoothLevel } from './local-level.ts';
 export { logistic, logisticSlope, logit, logLogistic } from './logistic.ts';
+export { type LaplaceFit, type LogisticRow, logisticMap } from './logistic-map.ts';
 export { meanLogistic } from './logistic-normal.ts';
+export { type ConcavePoint, type Maximum, maximiseConcave } from './newton.ts';
 export { normalCdf, normalDensity, normalQuantile } from './normal.ts';
+export { fitOrdinal, type OrdinalFit, type OrdinalRow } from './ordinal-fit.ts';
+export { type Ends, newcombeInterval, wilsonInterval } from './proportion-interval.ts';
+export { type Random, seededRandom } from './random.ts';

@@ -1,0 +1,52 @@
+import { choleskyFactor, choleskySolve } from './cholesky.ts';
+
+/** Value, gradient and minus the Hessian (row-major, positive definite) of a concave function. */
+export interface ConcavePoint {
+  readonly value: number;
+  readonly gradient: Float64Array;
+  readonly curvature: Float64Array;
+}
+
+export interface Maximum {
+  readonly x: Float64Array;
+  readonly value: number;
+  /** Lower Cholesky factor of the curvature at the maximum. */
+  readonly factor: Float64Array;
+  readonly steps: number;
+}
+
+const MOST_STEPS = 200;
+const SMALLEST_STEP = 1e-11;
+
+/**
+ * Maximises a concave function by Newton steps, halved while they do not raise it (Nocedal2006, 3.3). Stops
+ * when the step is under 1e-11 of the point's size. `null` when it finds no maximum: a curvature that is not
+ * positive definite (data that can't tell the parameters apart), or no rest within 200 steps (a maximum that
+ * runs away, as separated data without a prior do).
+ */
+export function maximiseConcave(start: Float64Array, at: (x: Float64Array) => ConcavePoint): Maximum | null {
+  const n = start.length;
+  let x = start.slice();
+  let point = at(x);
+  for (let step = 1; step <= MOST_STEPS; step++) {
+    const factor = choleskyFactor(point.curvature, n);
+    if (factor === null) return null;
+    const direction = choleskySolve(factor, n, point.gradient);
+    let length = 1;
+    let next = x;
+    let nextPoint = point;
+    for (; length > 1e-9; length /= 2) {
+      next = x.map((value, i) => value + length * direction[i]!);
+      nextPoint = at(next);
+      if (nextPoint.value >= point.value - 1e-12 * Math.abs(point.value)) break;
+    }
+    const moved = Math.max(...direction.map((d, i) => Math.abs(length * d) / (1 + Math.abs(x[i]!))));
+    x = next;
+    point = nextPoint;
+    if (moved < SMALLEST_STEP) {
+      const final = choleskyFactor(point.curvature, n);
+      return final === null ? null : { x, value: point.value, factor: final, steps: step };
+    }
+  }
+  return null;
+}
