@@ -1,5 +1,6 @@
 export * from './ask.ts';
 export { ASK_RANGES, checkAsk, checkContext, EASY_CONTEXT, easyAsk } from './ask-range.ts';
+export { type CalibrationRow, calibrationTable, type StatedOutcome } from './calibration.ts';
 export { DEMANDS, type DemandName, demandVector } from './demands.ts';
 export { createAbilityFilter, restoreAbilityFilter } from './filter.ts';
 export { isAbilitySnapshot } from './filter-snapshot.ts';
@@ -8,3 +9,12 @@ export { type AskField, harderFields } from './harder-fields.ts';
 export * from './leg.ts';
 export { CAUSES, type Cause, type Counting, legWeight } from './leg-weight.ts';
 export { type AbilityPriors, shippedPriors } from './priors.ts';
+export {
+  correctChance,
+  correctChances,
+  type Recalibration,
+  type RecalibrationAnswer,
+  recalibrate,
+} from './recalibrate.ts';
+export { type ReplayedLeg, type ReplayScores, scoredOutcomes, scoreReplay } from './replay.ts';
+export type { Scores } from './score.ts';
