@@ -13,6 +13,7 @@ import { stepWords } from './steps.ts';
 import { timeWords } from './time.ts';
 import { type Dialect, tongue, type Units } from './tongue.ts';
 import { tradeWords } from './trade.ts';
+import { workWords } from './work.ts';
 
 /**
  * The one catalogue: every sentence the program says, in a dialect of English and a unit of length. Pure and cheap;
@@ -39,6 +40,7 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
     dogs: dogsWords(t),
     dog: dogWords(t),
     setup: setupWords(t),
+    work: workWords(t, trade),
   };
 }
 

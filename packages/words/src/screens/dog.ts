@@ -37,6 +37,7 @@ export function dogWords(t: Tongue) {
       recent: 'Recent legs',
       worked: 'Worked',
       never: 'Never proved',
+      none: 'Not asked yet',
     },
     notKnown: (legs: number): string =>
       legs === 0

@@ -1,0 +1,63 @@
+import type { StandingView } from '@sedgeline/projections';
+import { Link } from 'wouter';
+import { Button } from '../../parts/button.tsx';
+import { useWords } from '../../parts/words-context.tsx';
+import './dog.css';
+import { Honesty } from './honesty.tsx';
+import { SkillCard } from './skill-card.tsx';
+import { StandingTable } from './standing-table.tsx';
+
+export interface DogScreenProps {
+  /** `null` where no fact names the dog. */
+  readonly view: StandingView | null;
+  readonly hasOpenSession: boolean;
+  readonly nowMs: number;
+  readonly onWork: (dog: string) => void;
+}
+
+/** What a dog can do, where, and how sure we are. Cards on a phone, a table on a laptop: the same figures. */
+export function DogScreen({ view, hasOpenSession, nowMs, onWork }: DogScreenProps) {
+  const words = useWords();
+  if (!view) {
+    return (
+      <section className="dog">
+        <h1>{words.dog.notFound}</h1>
+        <Link href="/">{words.dog.back}</Link>
+      </section>
+    );
+  }
+  return (
+    <section className="dog" aria-labelledby="dog-title">
+      <div className="dog-head">
+        <div>
+          <Link className="dog-back not-printed" href="/">
+            {words.dog.back}
+          </Link>
+          <h1 id="dog-title">{words.dog.title(view.name)}</h1>
+          <p className="soft figures">{words.dog.legs(view.legs)}</p>
+        </div>
+        <Button look="main" className="not-printed" onClick={() => onWork(view.dog)}>
+          {hasOpenSession ? words.dog.carryOn : words.dog.work(view.name)}
+        </Button>
+      </div>
+      {view.skills.length === 0 ? (
+        <p className="dog-empty">{words.dog.empty(view.name)}</p>
+      ) : (
+        <>
+          <dl className="dog-asks-explained soft">
+            <div>{words.dog.askExplained.easy}</div>
+            <div>{words.dog.askExplained.usual}</div>
+            <div>{words.dog.askExplained.far}</div>
+          </dl>
+          <div className="dog-cards">
+            {view.skills.map((skill) => (
+              <SkillCard key={skill.skill} standing={skill} nowMs={nowMs} />
+            ))}
+          </div>
+          <StandingTable name={view.name} skills={view.skills} nowMs={nowMs} />
+          <Honesty honesty={view.honesty} />
+        </>
+      )}
+    </section>
+  );
+}

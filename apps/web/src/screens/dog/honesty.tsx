@@ -1,0 +1,53 @@
+import type { StandingView } from '@sedgeline/projections';
+import { useWords } from '../../parts/words-context.tsx';
+
+/** Fewer legs than this in a bin say nothing about honesty (our judgement, 2026: one leg would move it by 10 in 100). */
+const FEWEST = 10;
+
+/** How often the stated chances were right, in a line and as a table. */
+export function Honesty({ honesty }: { readonly honesty: StandingView['honesty'] }) {
+  const words = useWords();
+  const { title, few, columns, better } = words.dog.honesty;
+  const told = honesty.bins.filter((bin) => bin.legs >= FEWEST);
+  const largest = [...told].sort((a, b) => b.legs - a.legs)[0];
+  return (
+    <section className="honesty" aria-labelledby="honesty-title">
+      <h2 id="honesty-title">{title}</h2>
+      {largest ? (
+        <>
+          <p className="honesty-said">
+            {words.chances.honesty(largest.stated, largest.happened, largest.legs)}
+          </p>
+          <table className="figures">
+            <thead>
+              <tr>
+                <th scope="col">{columns.stated}</th>
+                <th scope="col">{columns.happened}</th>
+                <th scope="col">{columns.legs}</th>
+                <th scope="col">{columns.verdict}</th>
+              </tr>
+            </thead>
+            <tbody>
+              {told.map((bin) => (
+                <tr key={bin.stated}>
+                  <td>{words.chances.plain(bin.stated)}</td>
+                  <td>{words.chances.share(bin.happened)}</td>
+                  <td>{bin.legs}</td>
+                  <td>{words.chances.honestyVerdict(bin.stated, bin.happened)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+          <p className="soft">
+            {better(
+              words.tongue.number(honesty.logLoss, 3),
+              words.tongue.number(honesty.alwaysAverageLogLoss, 3),
+            )}
+          </p>
+        </>
+      ) : (
+        <p>{few}</p>
+      )}
+    </section>
+  );
+}
