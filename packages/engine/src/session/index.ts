@@ -1,4 +1,13 @@
-export * from './next-answer.ts';
+export * from './next/base.ts';
+export { completedChain, easyChain, isCleanSend, straightThrough } from './next/chains.ts';
+export { easierRep, easyRep, harderRep, isFair, likeliestRep } from './next/choose.ts';
+export { type CleanSend, nextStoppedShare, wantedCleanShare } from './next/clean-share.ts';
+export * from './next/next-answer.ts';
+export { nextRep, sessionMinutes } from './next/next-rep.ts';
+export { oneStep, RAISED_FIELDS } from './next/one-step.ts';
+export { plannedRep } from './next/planned-rep.ts';
+export { type Proposal, proposed } from './next/proposal.ts';
+export type * from './next/session-state.ts';
 export { castSide, chainShape, type LaidLeg } from './picture/chain-shape.ts';
 export * from './picture/draw-rep.ts';
 export { layOut } from './picture/lay-out.ts';

@@ -1,5 +1,6 @@
 import type { Ask, Grade, Skill } from '@sedgeline/engine/ability';
 import type { Layout } from '@sedgeline/engine/ground';
+import type { OrderKey } from '@sedgeline/journal';
 
 /** Whose a leg that was not good was. */
 export type Cause = 'dog' | 'handler' | 'setup' | 'unsure';
@@ -27,7 +28,7 @@ export interface RepRecord {
   readonly rep: string;
   readonly session: string;
   /** Place in the journal's order: reps are worked in this order. */
-  readonly orderKey: string;
+  readonly orderKey: OrderKey;
   readonly atMs: number;
   readonly legs: readonly LegRecord[];
   readonly clean: boolean;
@@ -45,7 +46,7 @@ export interface RepRecord {
 }
 
 export interface BreakRecord {
-  readonly orderKey: string;
+  readonly orderKey: OrderKey;
   readonly atMs: number;
   readonly minutes: number;
 }
@@ -56,7 +57,7 @@ export interface SessionRecord {
   readonly ground: string | null;
   readonly handler: string | null;
   readonly layout: string | null;
-  readonly orderKey: string;
+  readonly orderKey: OrderKey;
   readonly openedAtMs: number;
   readonly closedAtMs: number | null;
   readonly focus: Skill | null;

@@ -1,5 +1,5 @@
-import type { Ask, GradeChances, Interval90, Skill } from '../ability/index.ts';
-import type { Layout } from '../ground/index.ts';
+import type { Ask, GradeChances, Interval90, Skill } from '../../ability/index.ts';
+import type { Layout } from '../../ground/index.ts';
 
 export type Purpose = 'check' | 'build' | 'vary' | 'clean' | 'easier' | 'finish';
 export type Side = 'left' | 'right' | 'none';

@@ -1,0 +1,96 @@
+import type { Ask, Skill } from '../../ability/index.ts';
+import { castSide, type LaidLeg } from '../picture/chain-shape.ts';
+
+/** The chain a skill is usually worked in (common practice, no source), before the record says otherwise. */
+const USUAL_CHAINS: Readonly<Record<Skill, readonly Skill[]>> = {
+  steady: ['steady'],
+  line: ['line', 'pickup', 'delivery'],
+  stop: ['line', 'stop'],
+  'cast-left': ['cast-left', 'pickup', 'delivery'],
+  'cast-right': ['cast-right', 'pickup', 'delivery'],
+  'cast-back': ['cast-back', 'pickup', 'delivery'],
+  hunt: ['hunt', 'pickup', 'delivery'],
+  mark: ['mark', 'pickup', 'delivery'],
+  pickup: ['pickup', 'delivery'],
+  delivery: ['pickup', 'delivery'],
+  recall: ['recall'],
+  heel: ['heel'],
+  leave: ['leave'],
+};
+
+/**
+ * The chain for a skill that has never gone well: every leg at the easy end, the only fair ask (contract). The easy
+ * distance is written out, so that the card has something to draw.
+ */
+export function easyChain(skill: Skill): LaidLeg[] {
+  return USUAL_CHAINS[skill].map((part) => ({ skill: part, ask: easyEnd(part) }));
+}
+
+function easyEnd(skill: Skill): Ask {
+  const near = { distanceM: 5 };
+  if (skill === 'stop') return { ...near, wayFraction: 0.1 };
+  if (castSide(skill) !== null) return { ...near, castM: 5 };
+  return skill === 'line' || skill === 'mark' || skill === 'hunt' || skill === 'recall' ? near : {};
+}
+
+/** Legs of a chain that follow one that ended early, taken from the usual chain. */
+export function completedChain(done: readonly LaidLeg[], focus: Skill): LaidLeg[] {
+  const last = done.at(-1)?.skill;
+  const rest = USUAL_CHAINS[focus];
+  const from = last === undefined ? -1 : rest.indexOf(last);
+  if (from < 0) return [...done];
+  return [...done, ...rest.slice(from + 1).map((part) => ({ skill: part, ask: easyEnd(part) }))];
+}
+
+const isSend = (skill: Skill) => skill === 'line' || skill === 'mark' || skill === 'hunt';
+
+/** A send that the dog is let finish: a way out with no stop in it (contract: `clean: true`). */
+export function isCleanSend(legs: readonly LaidLeg[]): boolean {
+  return legs.some((leg) => isSend(leg.skill)) && !legs.some((leg) => leg.skill === 'stop');
+}
+
+/** The same send straight through: the stop and what hangs on it left out, picked up and brought home. */
+export function straightThrough(legs: readonly LaidLeg[]): LaidLeg[] | null {
+  const send = legs.find((leg) => isSend(leg.skill));
+  const stop = legs.find((leg) => leg.skill === 'stop');
+  if (!send || !stop) return null;
+  const home = (['pickup', 'delivery'] as const).map(
+    (skill) => legs.find((leg) => leg.skill === skill) ?? { skill, ask: {} },
+  );
+  return [send, ...home];
+}
+
+/**
+ * The chain with one leg's ask replaced and the legs that hang on it kept in one piece: a stop lies on its line, a cast
+ * begins at the stop.
+ */
+export function relinked(legs: readonly LaidLeg[], changed: number, ask: Ask): LaidLeg[] {
+  const next = legs.map((leg, n) => (n === changed ? { ...leg, ask } : leg));
+  const skill = legs[changed]?.skill;
+  const line = next.findIndex((leg) => leg.skill === 'line');
+  const stop = next.findIndex((leg) => leg.skill === 'stop');
+  const cast = next.findIndex((leg) => castSide(leg.skill) !== null);
+  if (stop < 0 || skill === undefined) return next;
+  const put = (n: number, fields: Ask) => {
+    const leg = next[n];
+    if (leg) next[n] = { ...leg, ask: { ...leg.ask, ...fields } };
+  };
+  if (castSide(skill) !== null && ask.distanceM !== undefined) {
+    const lineM = next[line]?.ask.distanceM ?? ask.distanceM;
+    put(stop, { distanceM: Math.min(ask.distanceM, lineM), wayFraction: fraction(ask.distanceM, lineM) });
+  } else if (skill === 'stop' && line >= 0 && ask.distanceM !== undefined) {
+    put(line, { distanceM: roundM(ask.distanceM / Math.max(0.1, ask.wayFraction ?? 0.1)) });
+  } else if (skill === 'line' && ask.distanceM !== undefined) {
+    const stopM = Math.min(next[stop]?.ask.distanceM ?? 5, ask.distanceM);
+    put(stop, { distanceM: stopM, wayFraction: fraction(stopM, ask.distanceM) });
+  }
+  const stopAsk = next[stop]?.ask;
+  if (cast >= 0 && skill !== next[cast]?.skill && stopAsk?.distanceM !== undefined) {
+    put(cast, { distanceM: stopAsk.distanceM, ...(stopAsk.wayFraction === undefined ? {} : { wayFraction: stopAsk.wayFraction }) });
+  }
+  return next;
+}
+
+const roundM = (lengthM: number) => Math.round(lengthM * 10) / 10;
+const fraction = (partM: number, wholeM: number) =>
+  Math.min(1, Math.max(0, Math.round((partM / Math.max(wholeM, 1e-9)) * 100) / 100));

@@ -1,0 +1,93 @@
+import type { AskField, LegForecast, LegQuestion, Skill } from '../../ability/index.ts';
+import type { LaidLeg } from '../picture/chain-shape.ts';
+import { type BasedStep, basedStep } from './base.ts';
+import { relinked } from './chains.ts';
+import { oneStep, RAISED_FIELDS, type StepWay } from './one-step.ts';
+import type { NextInput } from './session-state.ts';
+
+/** A leg of a proposed rep with what the record says of it. */
+export interface ProposedLeg extends LaidLeg {
+  readonly question: LegQuestion;
+  readonly forecast: LegForecast;
+  readonly notMissed: number;
+  readonly step: BasedStep | null;
+}
+
+/** A rep that could be asked. */
+export interface Proposal {
+  readonly legs: readonly ProposedLeg[];
+  /** The leg the rep is about. */
+  readonly focus: number;
+  /** Chance that the focus leg is not missed, and the least of all legs'. */
+  readonly notMissed: number;
+  readonly least: number;
+  /** Things raised against the bases, counted over the chain; a leg with no success before raises nothing at the easy end. */
+  readonly raised: readonly string[];
+  /** The greatest stretch of any leg, in logits; 0 when nothing went well before. */
+  readonly stretch: number;
+  readonly moved: { readonly field: AskField; readonly way: StepWay } | null;
+}
+
+/** States chances and steps of a chain, asked now. `focus` is the place of the leg the rep is about. */
+export function proposed(
+  input: NextInput,
+  legs: readonly LaidLeg[],
+  focus: number,
+  moved: Proposal['moved'] = null,
+): Proposal {
+  const stated = legs.map((leg): ProposedLeg => {
+    const question = input.question(leg.skill, leg.ask);
+    const forecast = input.filter.forecast(question);
+    const step = basedStep(input.filter, question, input.successes.get(leg.skill) ?? []);
+    return { ...leg, question, forecast, notMissed: 1 - forecast.chance.missed, step };
+  });
+  return {
+    legs: stated,
+    focus,
+    notMissed: stated[focus]?.notMissed ?? 0,
+    least: stated.reduce((so, leg) => Math.min(so, leg.notMissed), 1),
+    raised: [...new Set(stated.flatMap((leg) => raisedNames(leg)))],
+    stretch: stated.reduce((so, leg) => Math.max(so, leg.step?.stretch.mean ?? 0), 0),
+    moved,
+  };
+}
+
+function raisedNames(leg: ProposedLeg): string[] {
+  return (leg.step?.harder ?? []).map((group) => (group.includes('wayFraction') ? 'distanceM' : (group[0] ?? '')));
+}
+
+/** Chains in which the skill lately went well, newest first, each distinct chain once. */
+export function knownChains(input: NextInput, skill: Skill): { legs: readonly LaidLeg[]; focus: number }[] {
+  const seen = new Map<string, { legs: readonly LaidLeg[]; focus: number }>();
+  for (const success of (input.successes.get(skill) ?? []).slice(-10).reverse()) {
+    const legs = input.chainOf(success.rep);
+    const focus = legs.findIndex((leg) => leg.skill === skill);
+    const key = JSON.stringify(legs.map((leg) => [leg.skill, leg.ask]));
+    if (focus >= 0 && !seen.has(key)) seen.set(key, { legs, focus });
+  }
+  return [...seen.values()];
+}
+
+/** What can be asked of a skill: each known chain as it was, and with one field of its leg one step harder or easier. */
+export function proposals(input: NextInput, skill: Skill): Proposal[] {
+  const ways: StepWay[] = ['harder', 'easier'];
+  return knownChains(input, skill).flatMap(({ legs, focus }) => [
+    proposed(input, legs, focus),
+    ...ways.flatMap((way) => steps(input, legs, focus, way)),
+  ]);
+}
+
+/** The chain with each field of its leg moved one step, where it can be. */
+export function steps(
+  input: NextInput,
+  legs: readonly LaidLeg[],
+  focus: number,
+  way: StepWay,
+): Proposal[] {
+  const leg = legs[focus];
+  if (!leg) return [];
+  return RAISED_FIELDS[leg.skill].flatMap((field) => {
+    const ask = oneStep(leg.ask, leg.skill, field, way);
+    return ask ? [proposed(input, relinked(legs, focus, ask), focus, { field, way })] : [];
+  });
+}

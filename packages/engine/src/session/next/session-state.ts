@@ -1,0 +1,72 @@
+import type { AbilityFilter, Ask, Cause, Grade, LegQuestion, Skill } from '../../ability/index.ts';
+import type { Random } from '../../numeric/index.ts';
+import type { LaidLeg } from '../picture/chain-shape.ts';
+import type { Success } from './base.ts';
+import type { CleanSend } from './clean-share.ts';
+import type { Purpose } from './next-answer.ts';
+
+/** A leg of this session as it was graded. */
+export interface WorkedLeg extends LaidLeg {
+  readonly grade: Grade;
+  readonly cause: Cause | null;
+}
+
+/** A rep of this session that stands. */
+export interface WorkedRep {
+  readonly legs: readonly WorkedLeg[];
+  /** The whole chain as it was asked, where known; legs that were not reached included. */
+  readonly asked: readonly LaidLeg[];
+  readonly purpose: Purpose | null;
+}
+
+/** All that the choice of the next rep depends on: the record up to now, the dog, the day, and chance as an argument. */
+export interface NextInput {
+  readonly filter: AbilityFilter;
+  /** The question a leg would be, asked now. */
+  readonly question: (skill: Skill, ask: Ask) => LegQuestion;
+  /** Successes at each skill, oldest first. */
+  readonly successes: ReadonlyMap<Skill, readonly Success[]>;
+  /** The chain of the rep in which a success happened, as asked. */
+  readonly chainOf: (rep: string) => readonly LaidLeg[];
+  /** Skills worked before, with legs and days since. */
+  readonly worked: readonly { readonly skill: Skill; readonly legs: number; readonly daysSince: number }[];
+  readonly goals: readonly { readonly skill: Skill; readonly ask: Ask; readonly chance: number }[];
+  readonly ageMonths: number | null;
+  readonly earlierSessionsOnGround: number | null;
+  readonly reps: readonly WorkedRep[];
+  readonly focus: Skill | null;
+  readonly minutes: number;
+  readonly minutesSinceBreak: number;
+  readonly repsSinceBreak: number;
+  readonly breaks: number;
+  readonly cleanSends: readonly CleanSend[];
+  readonly random: Random;
+}
+
+/** A leg missed through the handler or the set-up: not held against the dog. */
+export function isExcused(leg: WorkedLeg): boolean {
+  return leg.grade === 'missed' && (leg.cause === 'handler' || leg.cause === 'setup');
+}
+
+/** A leg missed by the dog, as far as the record says. */
+export function isMiss(leg: WorkedLeg): boolean {
+  return leg.grade === 'missed' && !isExcused(leg);
+}
+
+/**
+ * Skills whose line of work ended this session: two misses of the dog's running. An excused miss neither counts nor
+ * breaks the run.
+ */
+export function endedSkills(reps: readonly WorkedRep[]): Set<Skill> {
+  const running = new Map<Skill, number>();
+  const ended = new Set<Skill>();
+  for (const rep of reps) {
+    for (const leg of rep.legs) {
+      if (isExcused(leg)) continue;
+      const misses = isMiss(leg) ? (running.get(leg.skill) ?? 0) + 1 : 0;
+      running.set(leg.skill, misses);
+      if (misses >= 2) ended.add(leg.skill);
+    }
+  }
+  return ended;
+}

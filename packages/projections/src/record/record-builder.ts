@@ -1,0 +1,186 @@
+import type { Layout } from '@sedgeline/engine/ground';
+import {
+  compareKeys,
+  type DogAdded,
+  type Fact,
+  type GoalSet,
+  type GroundAdded,
+  type HandlerAdded,
+  type LayoutDrawn,
+  orderKey,
+  readTime,
+} from '@sedgeline/journal';
+import { type Keyed, later } from './keyed.ts';
+import { RepThread } from './rep-thread.ts';
+import { SessionThread } from './session-thread.ts';
+import type { SessionRecord, TrainingRecord } from './training-record.ts';
+
+/**
+ * Folds facts into the training record, one by one or many at once. Expects facts that `validateFact` let pass. What
+ * comes out depends on the set of facts alone: not on their order, nor on how they were split. The laws are tested in
+ * `record-builder.property.test.ts`.
+ */
+export class RecordBuilder {
+  readonly #ids = new Set<string>();
+  readonly #dogs = new Map<string, Keyed<DogAdded>>();
+  readonly #grounds = new Map<string, Keyed<GroundAdded>>();
+  readonly #handlers = new Map<string, Keyed<HandlerAdded>>();
+  readonly #layouts = new Map<string, Keyed<LayoutDrawn>>();
+  readonly #goals = new Map<string, Keyed<GoalSet>>();
+  readonly #reps = new Map<string, RepThread>();
+  readonly #sessions = new Map<string, SessionThread>();
+  #unknown = 0;
+  #lastAtMs: number | null = null;
+  #record: TrainingRecord | null = null;
+
+  add(facts: Iterable<Fact>): void {
+    for (const fact of facts) {
+      if (this.#ids.has(fact.id)) continue;
+      this.#ids.add(fact.id);
+      this.#addOne(fact);
+      this.#record = null;
+    }
+  }
+
+  /** Facts about one rep: for undo, and for showing its history. */
+  repThread(rep: string): RepThread | null {
+    return this.#reps.get(rep) ?? null;
+  }
+
+  record(): TrainingRecord {
+    this.#record ??= this.#folded();
+    return this.#record;
+  }
+
+  #addOne(fact: Fact): void {
+    const reading = readTime(fact.at);
+    const atMs = reading.ok ? reading.ms : Number.NaN;
+    if (this.#lastAtMs === null || atMs > this.#lastAtMs) this.#lastAtMs = atMs;
+    const keyed = <Body>(): Keyed<Body> => ({ key: orderKey(fact), atMs, fact, body: fact.body as Body });
+    const session = () => this.#session(fact.body.session as string);
+    switch (fact.kind) {
+      case 'dog-added':
+        return latest(this.#dogs, fact.body.dog as string, keyed<DogAdded>());
+      case 'ground-added':
+        return latest(this.#grounds, fact.body.ground as string, keyed<GroundAdded>());
+      case 'handler-added':
+        return latest(this.#handlers, fact.body.handler as string, keyed<HandlerAdded>());
+      case 'layout-drawn':
+        return latest(this.#layouts, fact.body.layout as string, keyed<LayoutDrawn>());
+      case 'goal-set':
+        return latest(this.#goals, fact.body.goal as string, keyed<GoalSet>());
+      case 'session-opened':
+        return session().addOpened(keyed());
+      case 'session-closed':
+        return session().addClosed(keyed());
+      case 'session-focused':
+        return session().addFocused(keyed());
+      case 'break-started':
+        return session().addBreakStarted(keyed());
+      case 'break-taken':
+        return session().addBreak(keyed());
+      case 'rep-recorded':
+        return this.#onRep(fact, (rep) => rep.addRecorded(keyed()));
+      case 'rep-amended':
+        return this.#onRep(fact, (rep) => rep.addAmended(keyed()));
+      case 'rep-ended':
+        return this.#onRep(fact, (rep) => rep.addEnded(keyed()));
+      case 'rep-struck':
+        return this.#onRep(fact, (rep) => rep.addStruck());
+      default:
+        this.#unknown += 1;
+    }
+  }
+
+  #session(id: string): SessionThread {
+    let thread = this.#sessions.get(id);
+    if (thread === undefined) {
+      thread = new SessionThread();
+      this.#sessions.set(id, thread);
+    }
+    return thread;
+  }
+
+  #onRep(fact: Fact, act: (rep: RepThread) => void): void {
+    const id = fact.body.rep as string;
+    let thread = this.#reps.get(id);
+    if (thread === undefined) {
+      thread = new RepThread();
+      this.#reps.set(id, thread);
+    }
+    const before = thread.session;
+    act(thread);
+    const { session } = thread;
+    if (before !== null && before !== session) {
+      const left = this.#session(before);
+      left.reps.delete(thread);
+      left.touched();
+    }
+    if (session === null) return;
+    const home = this.#session(session);
+    home.reps.add(thread);
+    home.touched();
+  }
+
+  #folded(): TrainingRecord {
+    const sessions: SessionRecord[] = [];
+    let setAside = 0;
+    for (const thread of this.#sessions.values()) {
+      const session = thread.session();
+      if (session !== null && this.#dogs.has(session.dog)) sessions.push(session);
+      else setAside += thread.facts + [...thread.reps].reduce((so, rep) => so + rep.facts, 0);
+    }
+    for (const rep of this.#reps.values()) if (rep.session === null) setAside += rep.facts;
+    for (const goal of this.#goals.values()) if (!this.#dogs.has(goal.body.dog)) setAside += 1;
+    sessions.sort((a, b) => compareKeys(a.orderKey, b.orderKey));
+    return {
+      dogs: mapped(this.#dogs, ({ body }) => ({
+        dog: body.dog,
+        name: body.name,
+        bornMs: body.born === undefined ? null : Date.parse(`${body.born}T00:00:00Z`),
+        sex: body.sex ?? null,
+        breed: body.breed ?? null,
+        runSpeedMPerS: body.runSpeedMPerS ?? null,
+      })),
+      grounds: mapped(this.#grounds, ({ body }) => ({ ground: body.ground, name: body.name })),
+      handlers: mapped(this.#handlers, ({ body }) => ({
+        handler: body.handler,
+        name: body.name,
+        reactionS: body.reactionS ?? null,
+      })),
+      layouts: mapped(this.#layouts, ({ body }): Layout => body),
+      goals: mapped(this.#goals, ({ body }) => ({
+        goal: body.goal,
+        dog: body.dog,
+        name: body.name,
+        by: body.by ?? null,
+        asks: body.asks,
+      })),
+      sessions,
+      setAside,
+      unknown: this.#unknown,
+      facts: this.#ids.size,
+      lastAtMs: this.#lastAtMs,
+    };
+  }
+}
+
+function latest<Body>(map: Map<string, Keyed<Body>>, id: string, fact: Keyed<Body>): void {
+  map.set(id, later(map.get(id) ?? null, fact));
+}
+
+/** Each entry folded, in the order of ids, so that the order of arrival leaves no trace. */
+function mapped<Body, Out>(
+  map: ReadonlyMap<string, Keyed<Body>>,
+  fold: (keyed: Keyed<Body>) => Out,
+): Map<string, Out> {
+  const byKey = [...map].sort(([, a], [, b]) => compareKeys(a.key, b.key));
+  return new Map(byKey.map(([id, keyed]) => [id, fold(keyed)]));
+}
+
+/** The training record of a set of facts. */
+export function foldRecord(facts: Iterable<Fact>): TrainingRecord {
+  const builder = new RecordBuilder();
+  builder.add(facts);
+  return builder.record();
+}
