@@ -120,6 +120,8 @@ export function workWords(t: Tongue, trade: TradeWords) {
       retry: 'Try again',
       file: 'Save as a file',
     },
+    fault: (message: string): string =>
+      `The program could not start (${message}). What is on record is left as it is; reload the page.`,
     damage: (n: number): string =>
       `${t.count(n, 'part', 'parts')} of the record could not be read; everything else is here.`,
     break: {

@@ -1,9 +1,21 @@
-/** What the browser says of keeping the record: promised, may be cleared when space runs short, or it cannot say. */
-export type Keeping = 'promised' | 'may-clear' | 'unknown';
+/** What the browser says of keeping the record: promised, not promised yet, refused when asked, or it does not say. */
+export type Keeping = 'kept' | 'not-kept' | 'refused' | 'unknown';
+
+/** Whether the record is promised to be kept, without asking for it. */
+export async function readKeeping(): Promise<Keeping> {
+  if (!navigator.storage?.persisted) return 'unknown';
+  return (await navigator.storage.persisted()) ? 'kept' : 'not-kept';
+}
 
 /** Asks the browser to keep the record; a refusal is no failure, it is shown and a file is offered. */
 export async function askToKeep(): Promise<Keeping> {
   if (!navigator.storage?.persist) return 'unknown';
-  const isKept = (await navigator.storage.persisted()) || (await navigator.storage.persist());
-  return isKept ? 'promised' : 'may-clear';
+  return (await navigator.storage.persist()) ? 'kept' : 'refused';
+}
+
+/** Room used and room there is, in bytes; `null` where the browser does not say. */
+export async function readRoom(): Promise<{ readonly usedBytes: number; readonly roomBytes: number } | null> {
+  if (!navigator.storage?.estimate) return null;
+  const { usage, quota } = await navigator.storage.estimate();
+  return usage === undefined || quota === undefined ? null : { usedBytes: usage, roomBytes: quota };
 }

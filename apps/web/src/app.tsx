@@ -1,0 +1,40 @@
+import { Link, Redirect, Route, Switch } from 'wouter';
+import { useWords, WordsProvider } from './parts/words-context.tsx';
+import { DogPlace } from './places/dog-place.tsx';
+import { DogsPlace } from './places/dogs-place.tsx';
+import { Framed } from './places/framed.tsx';
+import { SetupPlace } from './places/setup-place.tsx';
+import { OpenPlace, WorkChoicePlace, WorkPlace } from './places/work-place.tsx';
+import { useChosenWords } from './state/chosen-words.ts';
+
+/** Every screen and where it is found. */
+export function App() {
+  return (
+    <WordsProvider value={useChosenWords()}>
+      <Switch>
+        <Route path="/">{() => <DogsPlace />}</Route>
+        <Route path="/dog/:dog">{({ dog }) => <DogPlace dog={decodeURIComponent(dog)} />}</Route>
+        <Route path="/work">{() => <WorkChoicePlace />}</Route>
+        <Route path="/work/with/:dog">{({ dog }) => <OpenPlace dog={decodeURIComponent(dog)} />}</Route>
+        <Route path="/work/:session">
+          {({ session }) => <WorkPlace session={decodeURIComponent(session)} />}
+        </Route>
+        <Route path="/setup">{() => <SetupPlace />}</Route>
+        <Route path="/index.html">{() => <Redirect to="/" replace />}</Route>
+        <Route>{() => <Nowhere />}</Route>
+      </Switch>
+    </WordsProvider>
+  );
+}
+
+function Nowhere() {
+  const { shell } = useWords();
+  return (
+    <Framed here="dogs">
+      <h1>{shell.notFound}</h1>
+      <p>
+        <Link href="/">{shell.toDogs}</Link>
+      </p>
+    </Framed>
+  );
+}

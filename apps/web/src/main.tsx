@@ -1,0 +1,33 @@
+import { createRoot } from 'react-dom/client';
+import { navigate } from 'wouter/use-browser-location';
+import { App } from './app.tsx';
+import { startAppUpdate } from './devices/app-update.ts';
+import { listenForInstall } from './devices/install-prompt.ts';
+import { openRecord } from './state/kennel.ts';
+import { useKennel } from './state/kennel-store.ts';
+import { followTheme, useSettings } from './state/settings.ts';
+import './styles/styles.css';
+import './screens/work/work.css';
+
+/** Opened at its front door with a session under way, the program goes where the work is. */
+function goToOpenSession(session: string | null): void {
+  if (session !== null && location.pathname === '/') navigate(`/work/${session}`, { replace: true });
+}
+
+/** The last checkpoint tells where the work is before the facts are read. */
+const stopListening = useKennel.subscribe(({ work }) => {
+  if (work === null) return;
+  stopListening();
+  goToOpenSession(work.session);
+});
+
+followTheme(document.documentElement);
+listenForInstall();
+const root = document.getElementById('root');
+if (root === null) throw new Error('index.html: expected an element with the id "root"');
+createRoot(root).render(<App />);
+void openRecord(useSettings.getState().record).then((session) => {
+  stopListening();
+  goToOpenSession(session);
+});
+startAppUpdate();

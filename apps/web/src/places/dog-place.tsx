@@ -1,0 +1,38 @@
+import { useEffect } from 'react';
+import { useLocation } from 'wouter';
+import { useWords } from '../parts/words-context.tsx';
+import { DogScreen } from '../screens/dog/dog-screen.tsx';
+import { workAddress } from '../state/begin.ts';
+import { watchStanding } from '../state/kennel.ts';
+import { useKennel } from '../state/kennel-store.ts';
+import { Framed } from './framed.tsx';
+import { useTitle } from './use-title.ts';
+
+/** One dog's standing, joined to the record. */
+export function DogPlace({ dog }: { readonly dog: string }) {
+  const words = useWords();
+  const [, go] = useLocation();
+  const isReady = useKennel((s) => s.isReady);
+  const standing = useKennel((s) => (s.standing?.dog === dog ? s.standing : null));
+  const hasOpenSession = useKennel(
+    (s) => s.dogs?.dogs.some((row) => row.dog === dog && row.openSession !== null) ?? false,
+  );
+  useEffect(() => {
+    if (!isReady) return;
+    void watchStanding(dog);
+    return () => void watchStanding(null);
+  }, [dog, isReady]);
+  useTitle(standing?.view ? words.dog.title(standing.view.name) : words.dogs.title);
+  return (
+    <Framed here="dogs">
+      {standing !== null && (
+        <DogScreen
+          view={standing.view}
+          hasOpenSession={hasOpenSession}
+          nowMs={Date.now()}
+          onWork={(id) => go(workAddress(id))}
+        />
+      )}
+    </Framed>
+  );
+}

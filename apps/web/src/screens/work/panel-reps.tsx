@@ -1,0 +1,86 @@
+import { GRADES } from '@sedgeline/engine/ability';
+import type { RepSummary, WorkView } from '@sedgeline/projections';
+import { useState } from 'react';
+import { Choice } from '../../parts/choice.tsx';
+import { GradeMark } from '../../parts/grade-mark/grade-mark.tsx';
+import { useWords } from '../../parts/words-context.tsx';
+import { CAUSES } from './after-strip.tsx';
+import type { WorkTaps } from './use-work-taps.ts';
+
+/** The reps of this session, last first; any leg can be put right, and what it was before stays in the record. */
+export function PanelReps({ view, taps }: { readonly view: WorkView; readonly taps: WorkTaps }) {
+  const { work } = useWords();
+  return (
+    <section className="work-panel-part" aria-label={work.panel.all}>
+      <h2>{work.panel.all}</h2>
+      {view.done.length === 0 && <p>{work.panel.none}</p>}
+      <ol className="work-reps">
+        {view.done.map((rep, i) => <RepLine key={rep.rep} rep={rep} n={i + 1} taps={taps} />).reverse()}
+      </ol>
+    </section>
+  );
+}
+
+function RepLine({
+  rep,
+  n,
+  taps,
+}: {
+  readonly rep: RepSummary;
+  readonly n: number;
+  readonly taps: WorkTaps;
+}) {
+  const { work, trade } = useWords();
+  const [open, setOpen] = useState<number | null>(null);
+  const leg = open === null ? undefined : rep.legs[open];
+  return (
+    <li className="work-rep-line">
+      <span className="work-rep-n">{work.rep(n)}</span>
+      <span className="work-rep-legs">
+        {rep.legs.map((one, i) => (
+          <button
+            key={i}
+            type="button"
+            aria-expanded={open === i}
+            aria-label={`${work.panel.changeLeg(one.skill)} (${trade.grade(one.grade)})`}
+            onClick={() => setOpen(open === i ? null : i)}
+          >
+            <GradeMark grade={one.grade} size={18} />
+            {trade.skill(one.skill)}
+          </button>
+        ))}
+      </span>
+      {open !== null && leg !== undefined && (
+        <div className="work-rep-change">
+          <Choice
+            legend={trade.skillInWords(leg.skill)}
+            options={GRADES.map((grade) => ({ value: grade, label: work.grade[grade] }))}
+            value={leg.grade}
+            onChoose={(grade) =>
+              taps.send(
+                { do: 'amend-leg', rep: rep.rep, leg: open, grade, cause: leg.cause },
+                work.said.amended,
+              )
+            }
+          />
+          {leg.grade !== 'good' && (
+            <Choice
+              legend={work.after.cause(leg.skill, leg.grade)}
+              options={CAUSES.map((cause) => ({ value: cause, label: work.after.causes[cause] }))}
+              value={leg.cause ?? 'dog'}
+              onChoose={(cause) =>
+                taps.send(
+                  { do: 'amend-leg', rep: rep.rep, leg: open, grade: leg.grade, cause },
+                  work.said.amended,
+                )
+              }
+            />
+          )}
+          <button type="button" onClick={() => taps.send({ do: 'strike', rep: rep.rep }, work.said.amended)}>
+            {work.panel.strike}
+          </button>
+        </div>
+      )}
+    </li>
+  );
+}

@@ -1,0 +1,85 @@
+import { useMemo, useState } from 'react';
+import { useWords } from '../../parts/words-context.tsx';
+import type { WorkScreen } from '../../workers/kennel-calls.ts';
+import { AfterStrip } from './after-strip.tsx';
+import { LegChance } from './leg-chance.tsx';
+import { LegsRow } from './legs-row.tsx';
+import { MorePanel } from './more-panel.tsx';
+import { OutcomePad, type WideKey } from './outcome-pad.tsx';
+import { RepFace } from './rep-face.tsx';
+import { TurnRow } from './turn-row.tsx';
+import type { WorkTaps } from './use-work-taps.ts';
+import { useWorkKeys } from './work-keys.ts';
+
+interface RepScreenProps {
+  readonly screen: WorkScreen;
+  readonly isRough: boolean;
+  readonly taps: WorkTaps;
+}
+
+/** One rep: the field card and why, and the pad that grades it. */
+export function RepScreen({ screen, isRough, taps }: RepScreenProps) {
+  const { work } = useWords();
+  const [isMore, setMore] = useState(false);
+  const { view, chosen, after } = screen;
+  const rep = chosen?.rep ?? view.asked;
+  const picture = chosen?.picture ?? view.picture;
+  const graded = view.inHand?.graded ?? [];
+  const wide: WideKey =
+    graded.at(-1)?.grade === 'missed' ? 'ended' : graded.length > 0 ? 'rest-good' : 'all-good';
+  const now = useMemo(
+    () => ({
+      taps,
+      wide,
+      after,
+      pressWide: wide === 'ended' ? taps.ended : taps.restGood,
+      openMore: () => setMore(true),
+    }),
+    [taps, wide, after],
+  );
+  useWorkKeys(now, !isMore && !isRough && rep !== null);
+  const leg = rep?.legs[graded.length];
+  if (rep === null || picture === null || leg === undefined) return null;
+  return (
+    <>
+      <RepFace
+        rep={rep}
+        picture={picture}
+        dogName={view.dogName}
+        isChosen={chosen !== null && view.inHand === null}
+        onAsSuggested={() => taps.send({ do: 'as-suggested' })}
+      />
+      <div className="work-desk" inert={isMore}>
+        <div className="work-between">
+          {after === null ? (
+            <LegChance leg={leg} />
+          ) : (
+            <AfterStrip after={after} onCause={taps.cause} onExpectation={taps.expectation} />
+          )}
+        </div>
+        <LegsRow legs={rep.legs} graded={graded} />
+        <OutcomePad
+          skill={leg.skill}
+          wide={wide}
+          isOff={isRough}
+          onGrade={taps.grade}
+          onWide={now.pressWide}
+        />
+        <TurnRow
+          canUndo={view.undo !== null}
+          canTurn={view.inHand === null}
+          isClean={rep.clean}
+          onUndo={taps.undo}
+          onTurn={taps.turn}
+          onMore={() => setMore(true)}
+        />
+        {isRough && (
+          <p className="work-rough" role="status">
+            {work.opening}
+          </p>
+        )}
+      </div>
+      {isMore && <MorePanel screen={screen} rep={rep} taps={taps} onClose={() => setMore(false)} />}
+    </>
+  );
+}

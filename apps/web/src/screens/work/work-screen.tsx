@@ -1,0 +1,66 @@
+import { useEffect, useRef } from 'react';
+import { useWakeLock } from '../../devices/wake-lock.ts';
+import { useWords } from '../../parts/words-context.tsx';
+import { refreshWork, watchSession } from '../../state/kennel.ts';
+import { useKennel } from '../../state/kennel-store.ts';
+import { useSettings } from '../../state/settings.ts';
+import { Announcer } from './announcer.tsx';
+import { BreakScreen } from './break-screen.tsx';
+import { NotSavedBar } from './not-saved-bar.tsx';
+import { PauseScreen } from './pause-screen.tsx';
+import { RepScreen } from './rep-screen.tsx';
+import { SessionHeader } from './session-header.tsx';
+import { useWorkTaps } from './use-work-taps.ts';
+
+/** After so long away, the suggestion is made afresh: the break has come due, the day has gone on (our judgement, 2026). */
+const AWAY_MS = 5 * 60_000;
+
+/** Work: one session, where it is. */
+export function WorkScreen({ session }: { readonly session: string }) {
+  const { work } = useWords();
+  const hand = useSettings((s) => s.hand);
+  const isReady = useKennel((s) => s.isReady);
+  const shown = useKennel((s) => (s.work?.session === session ? s.work : null));
+  const taps = useWorkTaps();
+  const main = useRef<HTMLElement>(null);
+  const screen = shown?.screen ?? null;
+  const isShown = screen !== null;
+  useWakeLock(isShown);
+  useRefreshAfterAway(isShown && isReady);
+  useEffect(() => {
+    if (isReady) void watchSession(session);
+  }, [isReady, session]);
+  useEffect(() => main.current?.focus({ preventScroll: true }), []);
+  const dogName = screen?.view.dogName;
+  useEffect(() => {
+    if (dogName !== undefined) document.title = work.title(dogName);
+  }, [work, dogName]);
+  return (
+    <main ref={main} className="work" data-hand={hand} data-open={isShown} tabIndex={-1} id="main">
+      <NotSavedBar />
+      <Announcer />
+      {screen !== null && <SessionHeader view={screen.view} />}
+      {screen !== null && <Part screen={screen} isRough={shown?.isRough ?? true} taps={taps} />}
+    </main>
+  );
+}
+
+function Part({ screen, isRough, taps }: Parameters<typeof RepScreen>[0]) {
+  const { view, chosen } = screen;
+  if (view.breakRunning !== null) return <BreakScreen running={view.breakRunning} taps={taps} />;
+  if (view.asked === null && chosen === null) return <PauseScreen screen={screen} taps={taps} />;
+  return <RepScreen screen={screen} isRough={isRough} taps={taps} />;
+}
+
+function useRefreshAfterAway(isOn: boolean): void {
+  useEffect(() => {
+    if (!isOn) return;
+    let leftAtMs = Date.now();
+    const look = () => {
+      if (document.visibilityState === 'hidden') leftAtMs = Date.now();
+      else if (Date.now() - leftAtMs > AWAY_MS) void refreshWork();
+    };
+    document.addEventListener('visibilitychange', look);
+    return () => document.removeEventListener('visibilitychange', look);
+  }, [isOn]);
+}
