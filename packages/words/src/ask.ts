@@ -24,6 +24,12 @@ const toGoal = (ask: Ask): string => (goal(ask) ? ` to ${goal(ask)}` : '');
 const sideOf = (skill: Skill): string =>
   skill === 'cast-left' ? 'left' : skill === 'cast-right' ? 'right' : 'back';
 const isCast = (skill: Skill): boolean => skill.startsWith('cast-');
+/** Pick-up and delivery go without saying where something else is asked. */
+function told(legs: readonly AskedLeg[]): readonly AskedLeg[] {
+  const out = legs.filter(({ skill }) => skill !== 'pickup' && skill !== 'delivery');
+  return out.length > 0 ? out : legs;
+}
+
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Asks in words: one leg with its figures, a whole rep as a sentence. */
@@ -80,11 +86,12 @@ export function askWords(t: Tongue, trade: TradeWords) {
     /** One leg with its figures: "Stop at 18 m". */
     leg: (leg: AskedLeg): string => capital(phrase(leg)),
     /** Some legs with their figures: "Stop at 18 m, then left 14 m to the blind". */
-    legs: (legs: readonly AskedLeg[]): string => capital(legs.map(phrase).join(', then ')),
+    legs: (legs: readonly AskedLeg[]): string => capital(told(legs).map(phrase).join(', then ')),
     /** A whole rep in a sentence: "Line to the memory, stop, left to the blind." Pick-up and delivery go without saying. */
     rep: (legs: readonly AskedLeg[]): string => {
-      const told = legs.filter(({ skill }) => skill !== 'pickup' && skill !== 'delivery');
-      const links = (told.length > 0 ? told : legs).map(link);
+      const links = told(legs).map((leg, i) =>
+        i === 0 && isCast(leg.skill) ? `${link(leg)} from a sit` : link(leg),
+      );
       return links.length > 0 ? `${capital(links.join(', '))}.` : 'Nothing asked yet.';
     },
     /** Short name of an ask for a table: "18 m, half-way out, knee-high". */

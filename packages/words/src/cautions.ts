@@ -22,7 +22,7 @@ export function cautionWords(t: Tongue) {
     {
       code: 'whistle',
       title: 'Whistle at the ear',
-      text: 'Never blow beside a dog or a person. It hurts, and it is heard for longer than a day.',
+      text: 'Never blow beside a dog or a person. It hurts, and hearing that is lost does not come back.',
     },
     {
       code: 'launched',

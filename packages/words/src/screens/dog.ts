@@ -61,7 +61,7 @@ export function dogWords(t: Tongue) {
       title: 'How often we were right',
       few: 'Too few legs yet to say how often the chances were right.',
       better: (ours: string, plain: string): string =>
-        `Surprise a leg: ${ours}; always saying the average would give ${plain}. Less is better.`,
+        `Surprise at a leg: ${ours}; with the same average for every leg it would be ${plain}. Less is better.`,
       columns: { stated: 'We said', happened: 'It was', legs: 'Legs', verdict: 'So' },
     },
     work: (name: string): string => `Work ${name}`,

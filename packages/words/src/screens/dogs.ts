@@ -24,8 +24,8 @@ export function dogsWords(t: Tongue) {
     title: 'Dogs',
     counted: (dogs: number): string => t.count(dogs, 'dog', 'dogs'),
     first: {
-      teach: `Tap what you saw after each go; the program says what to ask next, draws it to scale, and says how sure it is.`,
-      title: 'Start with one dog and one skill',
+      teach: 'Tap what you saw. You are told what to ask next, drawn to scale, and how sure that is.',
+      title: 'One dog, one skill, go',
       name: "Dog's name",
       skill: 'What to work on first',
       go: 'Go',

@@ -4,8 +4,10 @@ const KIB = 1024;
 
 /** Words of Setup: how it looks, what it says, where the record is kept. */
 export function setupWords(t: Tongue) {
-  const size = (bytes: number): string =>
-    bytes < KIB * KIB ? `${t.number(bytes / KIB)} kB` : `${t.number(bytes / KIB / KIB, 1)} MB`;
+  const size = (bytes: number): string => {
+    if (bytes < KIB ** 2) return `${t.number(bytes / KIB)} kB`;
+    return bytes < KIB ** 3 ? `${t.number(bytes / KIB ** 2, 1)} MB` : `${t.number(bytes / KIB ** 3, 1)} GB`;
+  };
   return {
     title: 'Setup',
     theme: {
@@ -16,7 +18,13 @@ export function setupWords(t: Tongue) {
       hint: 'Sun is for bright fields, Dusk for the last hour.',
     },
     hand: { title: 'Thumb', left: 'Left', right: 'Right', hint: 'Puts the keys where your thumb is.' },
-    dialect: { title: 'Words', 'en-GB': 'British: dummy', 'en-US': 'American: bumper', hint: '' },
+    dialect: {
+      title: 'Words',
+      'en-GB': 'British',
+      'en-US': 'American',
+      hint:
+        t.dialect === 'en-US' ? 'British has another word for a bumper.' : 'American calls a dummy a bumper.',
+    },
     units: {
       title: 'Lengths',
       metres: t.dialect === 'en-US' ? 'Meters' : 'Metres',

@@ -33,5 +33,26 @@ export function drawCast(
   const path =
     bend < 1 ? `M${spot(from)} L${spot(end)}` : `M${spot(from)} C${spot(first)} ${spot(second)} ${spot(end)}`;
   const into = bend < 1 ? ahead : towards(second, end);
-  return { mark: 'cast', side, from, to, path, headPath: arrowHead(end, into, Math.min(head, length * 0.4)) };
+  const headPath = arrowHead(end, into, Math.min(head, length * 0.4));
+  return {
+    mark: 'cast',
+    side,
+    from,
+    to,
+    path,
+    headPath,
+    along: alongCurve(from, first, second, end, length),
+  };
+}
+
+/** Spots on a cubic curve, about every eight units. */
+function alongCurve(from: Spot, first: Spot, second: Spot, end: Spot, length: number): Spot[] {
+  const steps = Math.max(2, Math.ceil(length / 8));
+  return Array.from({ length: steps + 1 }, (_, i) => {
+    const t = i / steps;
+    const u = 1 - t;
+    const at = (a: number, b: number, c: number, d: number): number =>
+      u * u * u * a + 3 * u * u * t * b + 3 * u * t * t * c + t * t * t * d;
+    return { x: at(from.x, first.x, second.x, end.x), y: at(from.y, first.y, second.y, end.y) };
+  });
 }

@@ -29,7 +29,7 @@ export function drawRep(picture: RepPicture, box: CardBox, words: CardWords): Re
   const size = box.labels ? 1 : SMALL;
   const marks = strokeMarks(picture, scale, size);
   const people = peopleMarks(picture, scale, size);
-  const obstacle = obstacleMark(picture, scale, size);
+  const obstacle = obstacleMark(picture, scale, size, box);
   const things = picture.things.map(
     (thing): Mark => ({
       mark: 'thing',
@@ -39,7 +39,9 @@ export function drawRep(picture: RepPicture, box: CardBox, words: CardWords): Re
       size: box.labels ? 1 : 0.66,
     }),
   );
-  const all: Mark[] = [...(obstacle ? [obstacle] : []), ...marks, ...things, ...people];
+  const crossing = marks.filter(({ mark }) => mark === 'cast' || mark === 'stop' || mark === 'whistle');
+  const way = marks.filter((mark) => !crossing.includes(mark));
+  const all: Mark[] = [...(obstacle ? [obstacle] : []), ...way, ...people, ...things, ...crossing];
   const bare = { box, metresPerUnit: 1 / scale.unitsPerMetre, send: scale.send, marks: all };
   if (!box.labels)
     return { ...bare, cover: drawCover(picture.cover, box, []), ruler: null, wind: null, labels: [] };
@@ -128,13 +130,24 @@ function strokeMark(
   }
 }
 
-function obstacleMark(picture: RepPicture, scale: CardScale, size: number): ReturnType<typeof drawObstacle> {
+function obstacleMark(
+  picture: RepPicture,
+  scale: CardScale,
+  size: number,
+  box: CardBox,
+): ReturnType<typeof drawObstacle> {
   if (picture.things.some((thing) => thing.kind === 'jump')) return null;
   const way =
     picture.strokes.find((stroke) => stroke.kind === 'cast') ??
     picture.strokes.find((stroke) => stroke.kind === 'line');
   if (!way || !('from' in way)) return null;
-  return drawObstacle(picture.obstacle, scale.toCard(way.from), scale.toCard(way.to), OBSTACLE_HALF * size);
+  return drawObstacle(
+    picture.obstacle,
+    scale.toCard(way.from),
+    scale.toCard(way.to),
+    OBSTACLE_HALF * size,
+    box,
+  );
 }
 
 /** Handler and dog; side by side where they stand at one place, and the handler looking where the work is. */
@@ -145,18 +158,21 @@ function peopleMarks(picture: RepPicture, scale: CardScale, size: number): Mark[
   const dogAt = scale.toCard(sit?.kind === 'sit' ? sit.at : picture.dogAt);
   const together = apart(handlerAt, dogAt) < BESIDE * size;
   const standing = together ? plus(handlerAt, across(on), -BESIDE * size) : dogAt;
-  const work = picture.strokes.find(
-    (stroke) => stroke.kind === 'stop' || stroke.kind === 'line' || stroke.kind === 'sit',
-  );
-  const look = work ? scale.toCard('at' in work ? work.at : work.to) : plus(handlerAt, on, 10);
-  const handler: Mark = {
-    mark: 'handler',
-    at: handlerAt,
-    aimDeg: bearingDeg(together ? on : towards(handlerAt, look)),
-    size,
-  };
+  const aim = together ? on : towards(handlerAt, handlerLooksAt(picture, scale, handlerAt, dogAt, on));
+  const handler: Mark = { mark: 'handler', at: handlerAt, aimDeg: bearingDeg(aim), size };
   const dog: Mark = { mark: 'dog', at: standing, aimDeg: bearingDeg(on), size };
   return size < 1 && together ? [handler] : [dog, handler];
+}
+
+/** The handler faces the dog where it sits or runs towards him, else where the dog is stopped or sent to. */
+function handlerLooksAt(picture: RepPicture, scale: CardScale, handlerAt: Spot, dogAt: Spot, on: Spot): Spot {
+  if (picture.strokes.some((stroke) => stroke.kind === 'sit')) return dogAt;
+  const inFront = (handlerAt.x - dogAt.x) * on.x + (handlerAt.y - dogAt.y) * on.y > 1;
+  const beside =
+    Math.abs((handlerAt.x - dogAt.x) * on.y - (handlerAt.y - dogAt.y) * on.x) > apart(handlerAt, dogAt) / 2;
+  if (inFront && !beside) return dogAt;
+  const work = picture.strokes.find((stroke) => stroke.kind === 'stop' || stroke.kind === 'line');
+  return work ? scale.toCard('at' in work ? work.at : work.to) : plus(handlerAt, on, 10);
 }
 
 /** The wind arrow stands in the corner where least is drawn. */
@@ -183,8 +199,9 @@ function markBoxes(mark: Mark): Box[] {
     case 'recall':
     case 'stop':
     case 'whistle':
+      return boxesAlong(mark.from, mark.to, 4);
     case 'cast':
-      return boxesAlong(mark.from, mark.to, mark.mark === 'cast' ? 8 : 4);
+      return mark.along.map((at) => around(at, 6));
     case 'hunt':
       return [around(mark.at, mark.radius * 0.7)];
     case 'thing':

@@ -38,6 +38,8 @@ export type Mark =
       readonly to: Spot;
       readonly path: string;
       readonly headPath: string;
+      /** Spots along the bent arrow, close enough to keep a label off it. */
+      readonly along: readonly Spot[];
     }
   | { readonly mark: 'hunt'; readonly at: Spot; readonly radius: number }
   | {

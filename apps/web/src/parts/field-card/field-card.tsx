@@ -11,7 +11,7 @@ import { n } from './spots.ts';
 /** The drawing's own size; on screen the card is as wide as its place and scales as one. */
 const SIZES = {
   full: { width: 366, height: 300, labels: true },
-  low: { width: 366, height: 252, labels: true },
+  low: { width: 366, height: 224, labels: true },
   wide: { width: 560, height: 400, labels: true },
   small: { width: 160, height: 108, labels: false },
 } as const;

@@ -3,7 +3,7 @@ import type { CardBox, Spot } from './drawing.ts';
 
 /** Room kept free round what is drawn, in the drawing's units: for the marks' own size, the ruler and the labels. */
 const ROOM = {
-  labelled: { left: 24, right: 66, top: 34, foot: 42 },
+  labelled: { left: 24, right: 84, top: 34, foot: 42 },
   small: { left: 14, right: 14, top: 14, foot: 13 },
 } as const;
 /** A rep smaller than this is not blown up further: 8 m, the easy end and a bit (our judgement, 2026). */

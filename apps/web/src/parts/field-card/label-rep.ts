@@ -65,7 +65,7 @@ export function wantedLabels(
       });
     }
   }
-  const byRole = [...picture.things].sort((a, b) => rank(a) - rank(b));
+  const byRole = namedThings(picture);
   for (const thing of byRole) {
     const text = words.thingAt(thingName(thing, words), thingDistanceM(thing, picture));
     const reach = { reachX: 20, reachY: 12 };
@@ -116,6 +116,17 @@ export function wantedLabels(
   const cover = words.cover(picture.cover);
   if (cover) wanted.push(cornerLabel(cover, 'note', { x: 6, y: 18 }));
   return wanted.filter((label) => label.text !== '' && box.labels);
+}
+
+/** Things worth a name, most important first; of other dummies only the one nearest in angle, which tempts most. */
+function namedThings(picture: RepPicture): PictureThing[] {
+  const offLine = (thing: PictureThing): number =>
+    Math.abs(Math.atan2(thing.eastM - picture.sendFrom.eastM, thing.northM - picture.sendFrom.northM));
+  const isCrowd = (thing: PictureThing): boolean =>
+    thing.kind === 'dummy' && thing.role === 'other' && thing.thing !== 'memory' && !thing.label;
+  const crowd = picture.things.filter(isCrowd).sort((a, b) => offLine(a) - offLine(b));
+  const named = [...picture.things.filter((thing) => !isCrowd(thing)), ...crowd.slice(0, 1)];
+  return named.sort((a, b) => rank(a) - rank(b));
 }
 
 const rank = (thing: PictureThing): number =>

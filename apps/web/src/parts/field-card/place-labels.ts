@@ -71,7 +71,7 @@ function best(
         const tried = boxAt(label, side, away, push, width, height);
         if (!inside(tried.box, card) || hard.some((box) => overlap(box, tried.box) > 0)) continue;
         const over = drawn.reduce((sum, box) => sum + overlap(box, tried.box), 0);
-        const cost = preference * 9 + away * 0.5 + Math.abs(push) * 0.8 + over * 0.55;
+        const cost = preference * 9 + away * 0.5 + Math.abs(push) * 0.8 + over * 0.8;
         if (!chosen || cost < chosen.cost) chosen = { ...tried, cost };
       }
     }

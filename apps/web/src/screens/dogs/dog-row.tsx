@@ -53,17 +53,14 @@ export function DogRow({
           <li>
             <span className="soft">{row.skills}: </span>
             {longest
-              .map((each) =>
-                row.due(words.trade.skillInWords(each.skill), words.time.ago(each.lastWorkedMs, nowMs)),
-              )
+              .map((each) => row.due(words.trade.skill(each.skill), words.time.ago(each.lastWorkedMs, nowMs)))
               .join(' · ')}
           </li>
         )}
       </ul>
       <p className="dog-row-load soft figures">
-        {row.legs(dog.legs, dog.sessions)}
-        <br />
-        {row.week(dog.minutesThisWeek)}
+        <span>{row.week(dog.minutesThisWeek)}</span>
+        <span>{row.legs(dog.legs, dog.sessions)}</span>
       </p>
       <Button
         look={dog.openSession === null ? 'plain' : 'main'}

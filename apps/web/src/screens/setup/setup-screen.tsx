@@ -51,6 +51,7 @@ export function SetupScreen(props: SetupScreenProps) {
         />
         <Choice
           legend={setup.dialect.title}
+          hint={setup.dialect.hint}
           value={choices.dialect}
           options={(['en-GB', 'en-US'] as const).map((value) => ({ value, label: setup.dialect[value] }))}
           onChoose={(dialect) => onChoose({ dialect })}

@@ -1,9 +1,9 @@
 export type PlaceName = 'dogs' | 'work' | 'setup';
 
-/** Drawn in the hand of the field card: the dog's oval, a line with its stop, a ruler. */
+/** Drawn in the hand of the field card: dog and handler, a stop with its cast, a ruler. */
 const PATHS: Readonly<Record<PlaceName, string>> = {
-  dogs: 'M8 4.5a3.6 5.4 0 1 0 .01 0M17.5 8.5a3.2 4.8 0 1 0 .01 0',
-  work: 'M12 21V4M5 9.5h14',
+  dogs: 'M5.5 9.6a2.9 4.9 0 1 0 .01 0M15.5 3l3 5.6a6 6 0 1 1-6 0z',
+  work: 'M15 21V12M9 12h12M15 12C15 6.5 11 5.5 4 6.5M8 3 4 6.5l5 3',
   setup: 'M18 3v18M18 3h-8M18 9h-4.5M18 15h-8M18 21h-4.5',
 };
 
