@@ -57,7 +57,7 @@ export function logisticMap(
       const eta = x.reduce((sum, value, j) => sum + value * b[j]!, 0);
       // 0 * -Infinity cannot arise: logLogistic is finite for finite eta.
       value += y * logLogistic(eta) + (n - y) * logLogistic(-eta);
-      const residual = y - n * logistic(eta);
+      const residual = y * logistic(-eta) - (n - y) * logistic(eta);
       const weight = n * logisticSlope(eta);
       for (let j = 0; j < d; j++) {
         gradient[j]! += residual * x[j]!;

@@ -17,6 +17,7 @@ export interface Maximum {
 
 const MOST_STEPS = 200;
 const SMALLEST_STEP = 1e-11;
+const JUDGEABLE_GAIN = 1e-11;
 
 /**
  * Maximises a concave function by Newton steps, halved while they do not raise it (Nocedal2006, 3.3). Stops
@@ -32,21 +33,21 @@ export function maximiseConcave(start: Float64Array, at: (x: Float64Array) => Co
     const factor = choleskyFactor(point.curvature, n);
     if (factor === null) return null;
     const direction = choleskySolve(factor, n, point.gradient);
+    const size = Math.max(...direction.map((d, i) => Math.abs(d) / (1 + Math.abs(x[i]!))));
+    if (size < SMALLEST_STEP) return { x, value: point.value, factor, steps: step };
+    // Where the gain is under the rounding of the value, the value can't judge the step: take it whole.
+    const gain = 0.5 * direction.reduce((sum, d, i) => sum + d * point.gradient[i]!, 0);
+    const judged = gain > JUDGEABLE_GAIN * (1 + Math.abs(point.value));
     let length = 1;
     let next = x;
     let nextPoint = point;
-    for (; length > 1e-9; length /= 2) {
+    do {
       next = x.map((value, i) => value + length * direction[i]!);
       nextPoint = at(next);
-      if (nextPoint.value >= point.value - 1e-12 * Math.abs(point.value)) break;
-    }
-    const moved = Math.max(...direction.map((d, i) => Math.abs(length * d) / (1 + Math.abs(x[i]!))));
+      length /= 2;
+    } while (judged && length > 1e-9 && !(nextPoint.value >= point.value));
     x = next;
     point = nextPoint;
-    if (moved < SMALLEST_STEP) {
-      const final = choleskyFactor(point.curvature, n);
-      return final === null ? null : { x, value: point.value, factor: final, steps: step };
-    }
   }
   return null;
 }
