@@ -9,11 +9,11 @@ import { dogWords } from './screens/dog.ts';
 import { dogsWords } from './screens/dogs.ts';
 import { setupWords } from './screens/setup.ts';
 import { shellWords } from './screens/shell.ts';
+import { workWords } from './screens/work.ts';
 import { stepWords } from './steps.ts';
 import { timeWords } from './time.ts';
 import { type Dialect, tongue, type Units } from './tongue.ts';
 import { tradeWords } from './trade.ts';
-import { workWords } from './work.ts';
 
 /**
  * The one catalogue: every sentence the program says, in a dialect of English and a unit of length. Pure and cheap;

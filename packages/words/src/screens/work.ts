@@ -1,28 +1,11 @@
-import type { Tongue } from './tongue.ts';
-import type { TradeWords } from './trade.ts';
-import type { Ask, AskedLeg, Cause, Expectation, Grade, Skill } from './vocabulary.ts';
+import type { Tongue } from '../tongue.ts';
+import type { TradeWords } from '../trade.ts';
+import type { Cause, Expectation, Grade, Skill } from '../vocabulary.ts';
+import { panelWords } from './panel.ts';
+import { sessionWords } from './session.ts';
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const two = (n: number): string => String(n).padStart(2, '0');
-
-/** Names of the fields of an ask, as a handler would say them. */
-const FIELD_NAMES: Readonly<Record<keyof Ask, string>> = {
-  distanceM: 'How far out',
-  wayFraction: 'Share of the way run',
-  temptation: 'What draws',
-  handlerPlace: 'Where you stand',
-  cover: 'Cover',
-  distraction: 'Who is about',
-  turnDeg: 'Angle of the hand',
-  castM: 'How far the cast carries',
-  otherDummies: 'Others lying out',
-  gapDeg: 'Gap to the nearest other',
-  blind: 'Seen or unseen',
-  waitS: 'Wait first',
-  obstacle: 'In the way',
-  windAcrossMPerS: 'Wind across',
-  crew: 'Dogs worked in turn',
-};
 
 /** What a leg of each skill is called when its chance is stated: "a prompt stop". */
 const GOOD_LEG: Readonly<Record<Skill, string>> = {
@@ -47,6 +30,8 @@ export function workWords(t: Tongue, trade: TradeWords) {
   const legGrade = (skill: Skill, grade: Grade): string =>
     `${trade.skill(skill).toLowerCase()} ${trade.grade(grade)}`;
   return {
+    ...sessionWords(t),
+    ...panelWords(t, trade),
     title: (dog: string): string => `Work: ${dog}`,
     rep: (n: number): string => `rep ${t.number(n)}`,
     clock: (elapsedS: number): string => {
@@ -124,100 +109,6 @@ export function workWords(t: Tongue, trade: TradeWords) {
       `The program could not start (${message}). What is on record is left as it is; reload the page.`,
     damage: (n: number): string =>
       `${t.count(n, 'part', 'parts')} of the record could not be read; everything else is here.`,
-    break: {
-      title: 'Break',
-      say: 'Water, shade, a game. No work.',
-      left: (leftS: number): string => {
-        const whole = Math.max(0, Math.ceil(leftS));
-        return `${Math.floor(whole / 60)}:${two(whole % 60)}`;
-      },
-      leftInWords: (leftS: number): string =>
-        leftS <= 0 ? 'The break is over.' : `${minutes(Math.ceil(leftS / 60))} left`,
-      over: 'Ready when you are',
-      backToWork: 'Back to work',
-      due: 'Time for a break',
-      take: (n: number): string => `Break, ${minutes(n)}`,
-      goOn: 'Go on without',
-      now: 'Break now',
-    },
-    end: {
-      suggest: 'Enough for today',
-      close: 'End the session',
-      oneMore: 'One more',
-      title: (dog: string): string => `${dog}: done for today`,
-      reps: (n: number): string => t.count(n, 'rep', 'reps'),
-      minutes: (n: number): string => minutes(Math.max(1, Math.round(n))),
-      none: 'No rep was recorded.',
-      column: { skill: 'Skill', good: 'Good', fair: 'Fair', missed: 'Missed' },
-      notDogs: (n: number): string => `${t.count(n, 'leg', 'legs')} not held against the dog.`,
-      breaks: (n: number): string => t.count(n, 'break', 'breaks'),
-      nextTime: 'Next time',
-      toDog: (dog: string): string => `What ${dog} can do`,
-      toDogs: 'All dogs',
-      again: 'Another session',
-    },
-    open: {
-      title: (dog: string): string => `A session with ${dog}`,
-      ground: 'Where?',
-      noGround: 'Not said',
-      newGround: 'A new ground',
-      groundName: 'Name of the new ground',
-      focus: 'What to work on?',
-      anything: 'Whatever is due',
-      go: 'Go',
-      carryOn: (dog: string): string => `Carry on with ${dog}`,
-      none: 'No session is open. Choose a dog to work.',
-      unknown: 'No dog of that kind in this record.',
-      toDogs: 'To the dogs',
-      empty: 'First a dog: a name is enough.',
-    },
-    panel: {
-      title: 'More',
-      close: 'Back to the pad',
-      ask: 'What is asked',
-      askHint: 'What you set here is asked, and recorded as done.',
-      leg: 'Leg',
-      all: 'Reps so far',
-      none: 'None yet.',
-      skills: 'Work on something else',
-      otherDogs: 'Another dog’s session',
-      note: 'Note on this rep',
-      noteSave: 'Keep the note',
-      end: 'End the session',
-      strike: 'Take this rep out',
-      amendments: (n: number): string => `changed ${t.count(n, 'time', 'times')}`,
-      changeLeg: (skill: Skill): string => `Change ${trade.skillInWords(skill).toLowerCase()}`,
-      clean: 'Straight through',
-      blewLate: 'I blew later',
-      blewEarly: 'I blew earlier',
-      blewHint: (byM: number): string => `The stop moves by ${t.length(byM)}.`,
-      keys: 'Keys: 1 missed, 2 fair, 3 good, space the wide key, 0 undo, 4 to 7 the cause, H harder, E easier, C let run, B break, M more.',
-      keysOn: 'Single keys on this screen',
-      easyEnd: 'the easy end',
-    },
-    field: (field: keyof Ask): string => FIELD_NAMES[field],
-    less: (field: keyof Ask, by: string): string => `${FIELD_NAMES[field]}: ${by} less`,
-    add: (field: keyof Ask, by: string): string => `${FIELD_NAMES[field]}: ${by} more`,
-    fieldUnit: (field: keyof Ask): string => {
-      switch (field) {
-        case 'distanceM':
-        case 'castM':
-          return t.units === 'yards' ? 'yd' : 'm';
-        case 'wayFraction':
-          return 'in 100';
-        case 'turnDeg':
-        case 'gapDeg':
-          return '°';
-        case 'waitS':
-          return 's';
-        case 'windAcrossMPerS':
-          return 'm/s';
-        default:
-          return '';
-      }
-    },
-    seen: { false: 'seen', true: 'unseen' } as const,
-    legOf: (leg: AskedLeg): string => trade.skill(leg.skill),
   };
 }
 

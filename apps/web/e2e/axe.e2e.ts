@@ -1,0 +1,51 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { expect, test } from './served-app.ts';
+import { said } from './steps.ts';
+
+/** WCAG 2.2 AA and the best practices of the rule set. */
+async function violations(page: Page): Promise<string[]> {
+  const { violations: found } = await new AxeBuilder({ page }).analyze();
+  return found.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}: ${node.failureSummary}`));
+}
+
+for (const theme of ['sun', 'dusk'] as const) {
+  test(`no violations on Dogs, a dog, Work, More, a break and Setup in ${theme}`, async ({ page }) => {
+    await page.addInitScript((name) => {
+      localStorage.setItem('sedgeline.settings', JSON.stringify({ state: { theme: name }, version: 1 }));
+    }, theme);
+    await page.goto('/');
+    await expect(page.getByLabel(said.dogs.first.name)).toBeVisible();
+    expect(await violations(page)).toEqual([]);
+    await page.getByRole('button', { name: said.dogs.first.demo }).click();
+    await expect(page.getByText(said.shell.demoBanner)).toBeVisible();
+    const dogs = page.getByRole('listitem').filter({ has: page.getByRole('heading', { level: 2 }) });
+    await expect(dogs.first()).toBeVisible();
+    await expect(page.locator('html')).toHaveAttribute('data-theme', theme);
+    expect(await violations(page)).toEqual([]);
+    await dogs.first().getByRole('link').click();
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    expect(await violations(page)).toEqual([]);
+    await page.goto('/setup');
+    await expect(page.getByRole('heading', { level: 1, name: said.setup.title })).toBeVisible();
+    expect(await violations(page)).toEqual([]);
+    await page.goto('/work');
+    await page.locator('.work-open nav a').first().click();
+    const go = page.getByRole('button', { name: said.work.open.go, exact: true });
+    await expect(go.or(page.locator('.work-pad'))).toBeVisible();
+    if (await go.isVisible()) {
+      expect(await violations(page)).toEqual([]);
+      await go.click();
+    }
+    await expect(page.locator('.work-pad')).toBeVisible();
+    expect(await violations(page)).toEqual([]);
+    await page.locator('.work-key[data-grade="missed"]').click();
+    await expect(page.locator('[data-about="cause"]')).toBeVisible();
+    expect(await violations(page)).toEqual([]);
+    await page.getByRole('button', { name: said.work.more, exact: true }).click();
+    expect(await violations(page)).toEqual([]);
+    await page.getByRole('button', { name: said.work.break.now }).click();
+    await expect(page.getByRole('timer')).toBeVisible();
+    expect(await violations(page)).toEqual([]);
+  });
+}
