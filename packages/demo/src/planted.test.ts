@@ -48,6 +48,9 @@ describe('the keen dog', () => {
   });
 });
 
+/** The work out in the field; home and hand-over are nearly always good. */
+const FIELD_WORK = new Set<Leg['skill']>(['line', 'stop', 'mark', 'cast-left', 'cast-right', 'cast-back']);
+
 describe('the old hand', () => {
   const middling = (reps: readonly SeenRep[]) =>
     legsOf(reps, 'stop').filter(
@@ -66,7 +69,7 @@ describe('the old hand', () => {
     const share = (from: number, to: number) => {
       const reps = placed.filter(({ n }) => n >= from && n <= to).map(({ rep }) => rep);
       return shareOf(
-        reps.flatMap(({ body }) => body.legs),
+        reps.flatMap(({ body }) => body.legs).filter(({ skill }) => FIELD_WORK.has(skill)),
         isGood,
       );
     };

@@ -72,7 +72,7 @@ export const OLD_HAND: Temperament = {
   curiosity: 0.25,
   carryM: 420,
   moodiness: 0.04,
-  fatigue: 0.016,
+  fatigue: 0.022,
   rightWeakness: 0,
   expecting: 0.4,
   quickestS: 0.5,
