@@ -1,7 +1,7 @@
 import type { Fact } from '../fact.ts';
 import { orderFacts } from '../order.ts';
 import { readFactLine } from '../read-fact-line.ts';
-import { planAppend } from './plan-append.ts';
+import { appendLines, newLines, storedFact } from './plan-append.ts';
 import type { FactStore, StoredFacts, StoreFailure, StoreResult } from './store.ts';
 
 /** Where a memory store keeps its lines and notes; several stores may share one. Lost with the process. */
@@ -38,11 +38,13 @@ export function openMemoryStore(place: MemoryPlace): FactStore {
   return {
     append: (facts) =>
       answer(() => {
-        const plan = planAppend(facts, (id) => factAt(place, id));
-        if (!plan.ok) return plan;
+        const lines = appendLines(facts);
+        if (!lines.ok) return lines;
+        const toWrite = newLines(lines.value, (id) => storedFact(place.lines.get(id)));
+        if (!toWrite.ok) return toWrite;
         place.beforeWrite?.();
-        for (const { fact, line } of plan.value) place.lines.set(fact.id, line);
-        return { ok: true, value: { added: plan.value.length } };
+        for (const { id, line } of toWrite.value) place.lines.set(id, line);
+        return { ok: true, value: { added: toWrite.value.length } };
       }),
     load: () => answer(() => ({ ok: true, value: readLines(place.lines) })),
     readNote: (name) =>
@@ -60,13 +62,6 @@ export function openMemoryStore(place: MemoryPlace): FactStore {
       isClosed = true;
     },
   };
-}
-
-function factAt(place: MemoryPlace, id: string): Fact | undefined {
-  const line = place.lines.get(id);
-  if (line === undefined) return undefined;
-  const reading = readFactLine(line);
-  return reading.ok ? reading.fact : undefined;
 }
 
 function readLines(lines: ReadonlyMap<string, string>): StoredFacts {

@@ -1,0 +1,270 @@
+/**
+ * A body of each kind with its required fields alone, and one with every field of the manual (`docs/journal.md`), written
+ * out by hand from it. Invented dogs and places.
+ */
+const leg = { skill: 'stop', ask: {}, grade: 'good' };
+const fullAsk = {
+  distanceM: 60,
+  wayFraction: 0.5,
+  temptation: 'thrown-dummy',
+  handlerPlace: 'beside',
+  cover: 1.5,
+  distraction: 2,
+  turnDeg: 90,
+  castM: 30,
+  otherDummies: 2,
+  gapDeg: 45,
+  blind: true,
+  waitS: 20,
+  obstacle: 1,
+  windAcrossMPerS: 4,
+  crew: 3,
+};
+const fullLeg = {
+  skill: 'stop',
+  ask: fullAsk,
+  grade: 'fair',
+  cause: 'handler',
+  latencyS: 1.2,
+  note: 'late',
+  planned: fullAsk,
+};
+
+export const BODIES: Readonly<Record<string, { readonly least: object; readonly full: object }>> = {
+  'handler-added': {
+    least: { handler: 'h1', name: 'Ada' },
+    full: { handler: 'h1', name: 'Ada', reactionS: 0.3 },
+  },
+  'dog-added': {
+    least: { dog: 'd1', name: 'Wren' },
+    full: {
+      dog: 'd1',
+      name: 'Wren',
+      born: '2024-05-02',
+      sex: 'bitch',
+      breed: 'Labrador',
+      weightKg: 26,
+      runSpeedMPerS: 7,
+    },
+  },
+  'ground-added': {
+    least: { ground: 'g1', name: 'Lower meadow' },
+    full: { ground: 'g1', name: 'Lower meadow', latDeg: -12.5, lonDeg: 170, note: 'wet in spring' },
+  },
+  'layout-drawn': {
+    least: { layout: 'l1', handlerAt: { eastM: 0, northM: 0 }, things: [] },
+    full: {
+      layout: 'l1',
+      ground: 'g1',
+      handlerAt: { eastM: 0, northM: 0 },
+      sendFrom: { eastM: 1, northM: -2 },
+      things: [{ thing: 't1', kind: 'dummy', eastM: 3, northM: 40, how: 'placed', label: 'left' }],
+      windFromDeg: 270,
+      windMPerS: 3,
+    },
+  },
+  'session-opened': {
+    least: { session: 's1', dog: 'd1' },
+    full: {
+      session: 's1',
+      dog: 'd1',
+      handler: 'h1',
+      ground: 'g1',
+      layout: 'l1',
+      weather: { airC: 12, humidityPct: 70, windMPerS: 3, windFromDeg: 270 },
+    },
+  },
+  'rep-recorded': {
+    least: { rep: 'r1', session: 's1', legs: [leg] },
+    full: {
+      rep: 'r1',
+      session: 's1',
+      legs: [fullLeg, leg],
+      clean: false,
+      layout: 'l1',
+      dummiesOut: 2,
+      reward: ['marker', 'food', 'play', 'retrieve', 'praise'],
+      gotItAnyway: false,
+      expectation: 'hangs-back',
+      note: 'keen',
+      chain: [{ skill: 'line', ask: fullAsk }],
+      purpose: 'build',
+    },
+  },
+  'break-taken': { least: { session: 's1', minutes: 3 }, full: { session: 's1', minutes: 3 } },
+  'session-closed': { least: { session: 's1' }, full: { session: 's1', note: 'ended well' } },
+  'rep-amended': {
+    least: { rep: 'r1' },
+    full: { rep: 'r1', legs: [leg], clean: true, expectation: 'none', note: 'ok', undoes: 'f0' },
+  },
+  'rep-struck': { least: { rep: 'r1' }, full: { rep: 'r1', why: 'wrong dog', undoes: 'f0' } },
+  'goal-set': {
+    least: { goal: 'o1', dog: 'd1', name: 'Open ground', asks: [] },
+    full: {
+      goal: 'o1',
+      dog: 'd1',
+      name: 'Open ground',
+      asks: [{ skill: 'line', ask: fullAsk, chance: 0.8 }],
+      by: '2026-09-01',
+    },
+  },
+  'session-focused': { least: { session: 's1', skill: 'stop' }, full: { session: 's1', skill: 'stop' } },
+  'break-started': { least: { session: 's1', minutes: 3 }, full: { session: 's1', minutes: 3 } },
+  'rep-ended': { least: { rep: 'r1' }, full: { rep: 'r1', ended: false, undoes: 'f0' } },
+};
+
+/** Ranges of the numbers of an ask, from the manual. */
+export const ASK_RANGES: Readonly<Record<string, readonly [number, number]>> = {
+  distanceM: [0, 400],
+  wayFraction: [0, 1],
+  cover: [0, 3],
+  distraction: [0, 3],
+  turnDeg: [0, 180],
+  castM: [0, 150],
+  otherDummies: [0, 6],
+  gapDeg: [0, 180],
+  waitS: [0, 300],
+  obstacle: [0, 3],
+  windAcrossMPerS: [0, 15],
+  crew: [0, 12],
+};
+
+const rep = (legs: unknown, more: object = {}) => ({ rep: 'r1', session: 's1', legs, ...more });
+
+/** Bodies with one thing wrong, and what should be said of it. */
+export const BROKEN_BODIES: readonly {
+  readonly kind: string;
+  readonly body: unknown;
+  readonly code: string;
+  readonly field: string;
+}[] = [
+  { kind: 'dog-added', body: { dog: '', name: 'Wren' }, code: 'FIELD_RANGE', field: 'body.dog' },
+  {
+    kind: 'dog-added',
+    body: { dog: 'd', name: 'W', born: '2026-02-30' },
+    code: 'TIME_RANGE',
+    field: 'body.born',
+  },
+  {
+    kind: 'dog-added',
+    body: { dog: 'd', name: 'W', born: '1/2/2026' },
+    code: 'TIME_FORMAT',
+    field: 'body.born',
+  },
+  {
+    kind: 'dog-added',
+    body: { dog: 'd', name: 'W', weightKg: '26' },
+    code: 'FIELD_TYPE',
+    field: 'body.weightKg',
+  },
+  {
+    kind: 'dog-added',
+    body: { dog: 'd', name: 'W', weightKg: -1 },
+    code: 'FIELD_RANGE',
+    field: 'body.weightKg',
+  },
+  {
+    kind: 'ground-added',
+    body: { ground: 'g', name: 'M', latDeg: 90.1 },
+    code: 'FIELD_RANGE',
+    field: 'body.latDeg',
+  },
+  {
+    kind: 'layout-drawn',
+    body: { layout: 'l', handlerAt: { eastM: 0 }, things: [] },
+    code: 'FIELD_MISSING',
+    field: 'body.handlerAt.northM',
+  },
+  {
+    kind: 'layout-drawn',
+    body: {
+      layout: 'l',
+      handlerAt: { eastM: 0, northM: 0 },
+      things: [
+        { thing: 'a', kind: 'post', eastM: 0, northM: 9 },
+        { thing: 'b', kind: 'tree', eastM: 0, northM: 9 },
+      ],
+    },
+    code: 'FIELD_VALUE',
+    field: 'body.things[1].kind',
+  },
+  { kind: 'rep-recorded', body: rep({}), code: 'FIELD_TYPE', field: 'body.legs' },
+  { kind: 'rep-recorded', body: rep([[]]), code: 'FIELD_TYPE', field: 'body.legs[0]' },
+  { kind: 'rep-recorded', body: rep([{ ...leg, ask: [] }]), code: 'FIELD_TYPE', field: 'body.legs[0].ask' },
+  {
+    kind: 'rep-recorded',
+    body: rep([leg, { ...leg, grade: 'great' }]),
+    code: 'FIELD_VALUE',
+    field: 'body.legs[1].grade',
+  },
+  {
+    kind: 'rep-recorded',
+    body: rep([{ ...leg, grade: 3 }]),
+    code: 'FIELD_TYPE',
+    field: 'body.legs[0].grade',
+  },
+  {
+    kind: 'rep-recorded',
+    body: rep([{ ...leg, skill: 'sit' }]),
+    code: 'FIELD_VALUE',
+    field: 'body.legs[0].skill',
+  },
+  {
+    kind: 'rep-recorded',
+    body: rep([{ ...leg, cause: 'dog' }]),
+    code: 'FIELD_VALUE',
+    field: 'body.legs[0].cause',
+  },
+  {
+    kind: 'rep-recorded',
+    body: rep([{ ...leg, latencyS: 60.1 }]),
+    code: 'FIELD_RANGE',
+    field: 'body.legs[0].latencyS',
+  },
+  {
+    kind: 'rep-recorded',
+    body: rep([{ ...leg, latencyS: -0.1 }]),
+    code: 'FIELD_RANGE',
+    field: 'body.legs[0].latencyS',
+  },
+  {
+    kind: 'rep-recorded',
+    body: rep([{ ...leg, ask: { blind: 1 } }]),
+    code: 'FIELD_TYPE',
+    field: 'body.legs[0].ask.blind',
+  },
+  {
+    kind: 'rep-recorded',
+    body: rep([{ ...leg, ask: { temptation: 'rabbit' } }]),
+    code: 'FIELD_VALUE',
+    field: 'body.legs[0].ask.temptation',
+  },
+  { kind: 'rep-recorded', body: rep([], { clean: 'yes' }), code: 'FIELD_TYPE', field: 'body.clean' },
+  { kind: 'rep-recorded', body: rep([], { reward: ['cake'] }), code: 'FIELD_VALUE', field: 'body.reward[0]' },
+  {
+    kind: 'rep-recorded',
+    body: rep([], { expectation: 'x' }),
+    code: 'FIELD_VALUE',
+    field: 'body.expectation',
+  },
+  {
+    kind: 'rep-recorded',
+    body: rep([], { chain: [{ skill: 'line' }] }),
+    code: 'FIELD_MISSING',
+    field: 'body.chain[0].ask',
+  },
+  { kind: 'break-taken', body: { session: 's', minutes: -1 }, code: 'FIELD_RANGE', field: 'body.minutes' },
+  { kind: 'rep-amended', body: { rep: 'r', legs: [{}] }, code: 'FIELD_MISSING', field: 'body.legs[0].skill' },
+  {
+    kind: 'goal-set',
+    body: { goal: 'o', dog: 'd', name: 'n', asks: [{ skill: 'line', ask: {}, chance: 80 }] },
+    code: 'FIELD_RANGE',
+    field: 'body.asks[0].chance',
+  },
+  {
+    kind: 'session-opened',
+    body: { session: 's', dog: 'd', weather: { humidityPct: 101 } },
+    code: 'FIELD_RANGE',
+    field: 'body.weather.humidityPct',
+  },
+];
