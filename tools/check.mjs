@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { arrowComplaints, followArrows } from './arrows.mjs';
 import { buildWeb } from './build.mjs';
 import { purityComplaints, wordComplaints } from './house-words.mjs';
@@ -26,7 +27,9 @@ const STEPS = [
   [
     'arrows and cycles',
     async () => {
-      const found = await followArrows(['packages', 'apps', 'bench', 'studies']);
+      const found = await followArrows(
+        ['packages', 'apps', 'bench', 'studies'].filter((folder) => existsSync(inRoot(folder))),
+      );
       return { complaints: arrowComplaints(found), figure: `${found.modules} modules` };
     },
   ],
