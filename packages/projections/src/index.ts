@@ -1,4 +1,10 @@
-export type * from './record/training-record.ts';
-export type * from './views/views.ts';
 export type * from './kennel.ts';
-export type * from './taps.ts';
+export * from './kennel-of-facts.ts';
+export * from './record/asked-chain.ts';
+export { foldRecord, RecordBuilder } from './record/record-builder.ts';
+export type * from './record/training-record.ts';
+export * from './standing/reference-asks.ts';
+export { KNOWN_LEGS } from './standing/standing.ts';
+export * from './taps.ts';
+export { AbilityTimeline, type StatedLeg } from './timeline/ability-timeline.ts';
+export type * from './views/views.ts';

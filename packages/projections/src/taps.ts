@@ -1,4 +1,3 @@
-import type { Cause, Expectation, LegRecord } from './record/training-record.ts';
 import type { WorkView } from './views/views.ts';
 
 /** What a tap adds to the journal: kind and body; the device gives identity, time and clock. */
@@ -7,15 +6,7 @@ export interface TapFact {
   readonly body: Readonly<Record<string, unknown>>;
 }
 
-/** What the handler saw of one leg. */
-export interface SeenLeg {
-  readonly grade: LegRecord['grade'];
-  readonly cause?: Cause | undefined;
+/** The facts that take the last tap of a session back; none where there is nothing to undo. */
+export function undoFacts(view: WorkView): readonly TapFact[] {
+  return view.undo?.facts ?? [];
 }
-
-/** Identities a tap may need, made by the device. */
-export interface NewIds {
-  readonly rep: string;
-}
-
-export type { Expectation, WorkView };

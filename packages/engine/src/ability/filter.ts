@@ -74,7 +74,7 @@ class AssumedDensityFilter implements AbilityFilter {
   }
 
   stretch(now: LegQuestion, then: LegQuestion): Stretch {
-    return stretchOf(this.#state, now, then, this.#priors);
+    return stretchOf(this.#state, this.#reading, now, then, this.#priors);
   }
 
   chain(questions: readonly LegQuestion[]): ReturnType<AbilityFilter['chain']> {

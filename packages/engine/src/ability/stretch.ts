@@ -3,7 +3,7 @@ import { type FilterState, WIDTH } from './filter-state.ts';
 import type { LogitEstimate } from './forecaster.ts';
 import { append, projectVariance, type SparseVector, sparseVector } from './gaussian-block.ts';
 import type { LegQuestion, LogitPart } from './leg.ts';
-import { designOf, LegReading } from './leg-reading.ts';
+import { designOf, type LegReading } from './leg-reading.ts';
 import type { AbilityPriors } from './priors.ts';
 
 export interface Stretch extends LogitEstimate {
@@ -17,10 +17,12 @@ function addTo(dense: Float64Array, vector: SparseVector, sign: number): void {
 /**
  * How much harder one leg is than another of the same dog and skill, `sum_j w_j (x_j now - x_j then)`, in
  * logits, with its posterior sd; the parts are those of the demands that changed, and add up to the mean.
+ * `reading` is filled anew.
  * @throws RangeError if dog or skill differ, or a field is outside its range
  */
 export function stretchOf(
   state: FilterState,
+  reading: LegReading,
   now: LegQuestion,
   then: LegQuestion,
   priors: AbilityPriors,
@@ -30,7 +32,7 @@ export function stretchOf(
   if (now.skill !== then.skill) {
     throw new RangeError(`skill: expected the same in both, got ${now.skill}, ${then.skill}`);
   }
-  const reading = new LegReading(priors).fill(state, now);
+  reading.fill(state, now);
   const kennel = state.kennel[reading.skillIndex]!;
   const departure = reading.departure;
   const harder = new Float64Array(WIDTH);

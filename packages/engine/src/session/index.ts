@@ -1,5 +1,5 @@
 export * from './next/base.ts';
-export { completedChain, easyChain, isCleanSend, straightThrough } from './next/chains.ts';
+export { completedChain, easyChain, focusOf, isCleanSend, straightThrough } from './next/chains.ts';
 export { easierRep, easyRep, harderRep, isFair, likeliestRep } from './next/choose.ts';
 export { type CleanSend, nextStoppedShare, wantedCleanShare } from './next/clean-share.ts';
 export * from './next/next-answer.ts';

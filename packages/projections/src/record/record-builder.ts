@@ -60,33 +60,47 @@ export class RecordBuilder {
     const session = () => this.#session(fact.body.session as string);
     switch (fact.kind) {
       case 'dog-added':
-        return latest(this.#dogs, fact.body.dog as string, keyed<DogAdded>());
+        latest(this.#dogs, fact.body.dog as string, keyed<DogAdded>());
+        break;
       case 'ground-added':
-        return latest(this.#grounds, fact.body.ground as string, keyed<GroundAdded>());
+        latest(this.#grounds, fact.body.ground as string, keyed<GroundAdded>());
+        break;
       case 'handler-added':
-        return latest(this.#handlers, fact.body.handler as string, keyed<HandlerAdded>());
+        latest(this.#handlers, fact.body.handler as string, keyed<HandlerAdded>());
+        break;
       case 'layout-drawn':
-        return latest(this.#layouts, fact.body.layout as string, keyed<LayoutDrawn>());
+        latest(this.#layouts, fact.body.layout as string, keyed<LayoutDrawn>());
+        break;
       case 'goal-set':
-        return latest(this.#goals, fact.body.goal as string, keyed<GoalSet>());
+        latest(this.#goals, fact.body.goal as string, keyed<GoalSet>());
+        break;
       case 'session-opened':
-        return session().addOpened(keyed());
+        session().addOpened(keyed());
+        break;
       case 'session-closed':
-        return session().addClosed(keyed());
+        session().addClosed(keyed());
+        break;
       case 'session-focused':
-        return session().addFocused(keyed());
+        session().addFocused(keyed());
+        break;
       case 'break-started':
-        return session().addBreakStarted(keyed());
+        session().addBreakStarted(keyed());
+        break;
       case 'break-taken':
-        return session().addBreak(keyed());
+        session().addBreak(keyed());
+        break;
       case 'rep-recorded':
-        return this.#onRep(fact, (rep) => rep.addRecorded(keyed()));
+        this.#onRep(fact, (rep) => rep.addRecorded(keyed()));
+        break;
       case 'rep-amended':
-        return this.#onRep(fact, (rep) => rep.addAmended(keyed()));
+        this.#onRep(fact, (rep) => rep.addAmended(keyed()));
+        break;
       case 'rep-ended':
-        return this.#onRep(fact, (rep) => rep.addEnded(keyed()));
+        this.#onRep(fact, (rep) => rep.addEnded(keyed()));
+        break;
       case 'rep-struck':
-        return this.#onRep(fact, (rep) => rep.addStruck());
+        this.#onRep(fact, (rep) => rep.addStruck());
+        break;
       default:
         this.#unknown += 1;
     }

@@ -86,7 +86,11 @@ export class SessionThread {
       humidityPct: body.weather?.humidityPct ?? null,
       reps: reps.filter((rep) => !rep.struck),
       struckReps: reps.filter((rep) => rep.struck),
-      breaks: this.#breaks.map(({ key, atMs, body: taken }) => ({ orderKey: key, atMs, minutes: taken.minutes })),
+      breaks: this.#breaks.map(({ key, atMs, body: taken }) => ({
+        orderKey: key,
+        atMs,
+        minutes: taken.minutes,
+      })),
       breakRunning: this.#breakRunning(reps),
       note: this.#closed?.body.note ?? null,
     };

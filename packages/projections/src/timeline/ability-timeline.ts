@@ -3,14 +3,15 @@ import {
   type Ask,
   type Counting,
   createAbilityFilter,
-  legWeight,
   type LegForecast,
   type LegQuestion,
   type LegResult,
+  legWeight,
   restoreAbilityFilter,
   type Skill,
 } from '@sedgeline/engine/ability';
-import type { TrainingRecord } from '../record/training-record.ts';
+import { askedChain } from '../record/asked-chain.ts';
+import type { Cause, RepRecord, TrainingRecord } from '../record/training-record.ts';
 import { beginSession, bookRep, contextOf, copyDogWalk, type DogWalk, newDogWalk } from './dog-walk.ts';
 import { isSameRep, type OrderedRep, repsInOrder } from './reps-in-order.ts';
 
@@ -21,6 +22,7 @@ export interface StatedLeg {
   readonly leg: number;
   readonly result: LegResult;
   readonly forecast: LegForecast;
+  readonly cause: Cause | null;
 }
 
 interface Checkpoint {
@@ -134,18 +136,25 @@ export class AbilityTimeline {
         grade: leg.grade,
         weight: legWeight(leg.grade, leg.cause ?? undefined, this.#counting),
       };
-      this.#stated.push({ rep: rep.rep, leg: n, result, forecast: this.#filter.observe(result) });
-      bookSuccess(walk, rep.rep, n, result);
+      this.#stated.push({
+        rep: rep.rep,
+        leg: n,
+        result,
+        forecast: this.#filter.observe(result),
+        cause: leg.cause,
+      });
+      bookSuccess(walk, rep, n, result);
     }
     bookRep(walk, rep);
   }
 }
 
 /** Last ten good legs of a skill; fair ones only while there is no good one (contract: what a success is). */
-function bookSuccess(walk: DogWalk, rep: string, leg: number, result: LegResult): void {
+function bookSuccess(walk: DogWalk, rep: RepRecord, leg: number, result: LegResult): void {
   if (result.grade === 'missed') return;
-  const list = (walk.successes[result.skill] ??= []);
-  const success = { rep, leg, question: result, grade: result.grade };
+  const list = walk.successes[result.skill] ?? [];
+  walk.successes[result.skill] = list;
+  const success = { rep: rep.rep, leg, question: result, grade: result.grade, asked: askedChain(rep) };
   const hasGood = list.some((one) => one.grade === 'good');
   if (result.grade === 'fair' && hasGood) return;
   if (result.grade === 'good' && !hasGood) list.length = 0;

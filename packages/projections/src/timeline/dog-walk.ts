@@ -57,7 +57,11 @@ export function copyDogWalk(walk: DogWalk): DogWalk {
 }
 
 /** Earlier sessions of this dog on a session's ground, whether the session has begun in the walk or not. */
-export function earlierSessionsOnGround(walk: DogWalk, session: string | null, ground: string | null): number | null {
+export function earlierSessionsOnGround(
+  walk: DogWalk,
+  session: string | null,
+  ground: string | null,
+): number | null {
   if (ground === null) return null;
   const begun = session === null ? undefined : walk.newness[session];
   return begun === undefined ? (walk.sessionsOnGround[ground] ?? 0) : begun;
@@ -68,7 +72,12 @@ export function contextOf(
   walk: DogWalk,
   dog: DogRecord | null,
   skill: Skill,
-  at: { readonly session: string | null; readonly ground: string | null; readonly atMs: number; readonly repsSinceBreak: number },
+  at: {
+    readonly session: string | null;
+    readonly ground: string | null;
+    readonly atMs: number;
+    readonly repsSinceBreak: number;
+  },
 ): LegContext {
   const worked = walk.lastWorkedMs[skill];
   return {
@@ -99,7 +108,8 @@ export function bookRep(walk: DogWalk, rep: RepRecord): void {
   const stopped = rep.legs.some((leg) => leg.skill === 'stop');
   const sent = stopped || rep.clean || rep.legs.some((leg) => SENDS.has(leg.skill));
   if (!sent) return;
-  if (!stopped) walk.cleanSends.push({ stoppedShare: walk.stoppedShare, expecting: rep.expectation !== 'none' });
+  if (!stopped)
+    walk.cleanSends.push({ stoppedShare: walk.stoppedShare, expecting: rep.expectation !== 'none' });
   walk.stopsRunning = stopped ? walk.stopsRunning + 1 : 0;
   walk.stoppedShare = nextStoppedShare(walk.stoppedShare, stopped);
 }

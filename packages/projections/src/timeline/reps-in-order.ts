@@ -18,7 +18,10 @@ export function repsInOrder(record: TrainingRecord): OrderedRep[] {
     let since = 0;
     let nextBreak = 0;
     for (const rep of session.reps) {
-      while (nextBreak < session.breaks.length && compareKeys(session.breaks[nextBreak]!.orderKey, rep.orderKey) < 0) {
+      while (
+        nextBreak < session.breaks.length &&
+        compareKeys(session.breaks[nextBreak]!.orderKey, rep.orderKey) < 0
+      ) {
         since = 0;
         nextBreak += 1;
       }

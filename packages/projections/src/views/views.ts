@@ -2,6 +2,7 @@ import type { Ask, GradeChances, Interval90, Skill } from '@sedgeline/engine/abi
 import type { RepPicture } from '@sedgeline/engine/ground';
 import type { NextAnswer, PlannedRep, Reason } from '@sedgeline/engine/session';
 import type { AskedLeg, Expectation, LegRecord } from '../record/training-record.ts';
+import type { TapFact } from '../taps.ts';
 
 /** One line of the Dogs screen. */
 export interface DogRow {
@@ -44,7 +45,9 @@ export interface SkillStanding {
   readonly ability: { readonly mean: number; readonly sd: number };
   readonly asks: readonly StandingAsk[];
   /** The same with every leg counted against the dog, where it differs by more than 0.05 in a chance of good. */
-  readonly countingEverything: readonly { readonly name: StandingAsk['name']; readonly chance: number }[] | null;
+  readonly countingEverything:
+    | readonly { readonly name: StandingAsk['name']; readonly chance: number }[]
+    | null;
   /** Codes of what has never gone well: `new-ground`, `dummy-out`, `thrown`, `far`, `cover`, `blind`, ... */
   readonly unproved: readonly { readonly code: string; readonly value?: number | undefined }[];
   readonly lastWorkedMs: number | null;
@@ -61,8 +64,9 @@ export interface StandingView {
   /** How often the stated chances were right: the calibration of every leg of this dog. */
   readonly honesty: {
     readonly legs: number;
-    readonly logLoss: number;
-    readonly alwaysAverageLogLoss: number;
+    /** `null` while no leg was scored. */
+    readonly logLoss: number | null;
+    readonly alwaysAverageLogLoss: number | null;
     readonly bins: readonly { readonly stated: number; readonly happened: number; readonly legs: number }[];
   };
 }
@@ -104,8 +108,8 @@ export interface WorkView {
   readonly repsSinceBreak: number;
   readonly lastBreakOrStartMs: number;
   readonly done: readonly RepSummary[];
-  /** The last tap that can be undone: the facts that undo it are made by `undoFacts`. */
-  readonly undo: { readonly rep: string; readonly fact: string; readonly legs: number } | null;
+  /** The last tap that can be undone, with the facts that undo it; `null` when there is none, or the session is closed. */
+  readonly undo: { readonly rep: string; readonly fact: string; readonly facts: readonly TapFact[] } | null;
   readonly cleanShareWanted: number;
 }
 

@@ -25,9 +25,9 @@ export function dogWords(t: Tongue) {
     legs: (n: number): string => t.count(n, 'leg', 'legs'),
     ask: (name: keyof typeof names): string => names[name],
     askExplained: {
-      easy: 'Easy: the easy end of the skill.',
-      usual: 'Usual: what was lately asked.',
-      far: 'Far: where this is meant to go.',
+      easy: 'Easy: near, with little to draw the dog.',
+      usual: 'Usual: an ordinary field on an ordinary day.',
+      far: 'Far: a dog that is nearly made.',
     },
     chanceOf: 'Chance of good',
     table: {

@@ -8,6 +8,7 @@ import {
   type LogitPart,
   type Skill,
 } from '../../ability/index.ts';
+import type { LaidLeg } from '../picture/chain-shape.ts';
 
 /** A leg that went well: good, or fair where the skill has no good one. */
 export interface Success {
@@ -15,6 +16,8 @@ export interface Success {
   readonly leg: number;
   readonly question: LegQuestion;
   readonly grade: 'good' | 'fair';
+  /** The whole chain of its rep as it was asked. */
+  readonly asked: readonly LaidLeg[];
 }
 
 /** The base of an ask and how much harder the ask is. */

@@ -42,6 +42,16 @@ export function completedChain(done: readonly LaidLeg[], focus: Skill): LaidLeg[
   return [...done, ...rest.slice(from + 1).map((part) => ({ skill: part, ask: easyEnd(part) }))];
 }
 
+/** The leg a chain is about: the session's focus if it is in it, else its stop, its cast, or its first leg. */
+export function focusOf(legs: readonly LaidLeg[], focus: Skill | null): number {
+  const wanted: readonly (Skill | null)[] = [focus, 'stop', 'cast-left', 'cast-right', 'cast-back'];
+  for (const skill of wanted) {
+    const place = legs.findIndex((leg) => leg.skill === skill);
+    if (place >= 0) return place;
+  }
+  return 0;
+}
+
 const isSend = (skill: Skill) => skill === 'line' || skill === 'mark' || skill === 'hunt';
 
 /** A send that the dog is let finish: a way out with no stop in it (contract: `clean: true`). */
@@ -86,7 +96,10 @@ export function relinked(legs: readonly LaidLeg[], changed: number, ask: Ask): L
   }
   const stopAsk = next[stop]?.ask;
   if (cast >= 0 && skill !== next[cast]?.skill && stopAsk?.distanceM !== undefined) {
-    put(cast, { distanceM: stopAsk.distanceM, ...(stopAsk.wayFraction === undefined ? {} : { wayFraction: stopAsk.wayFraction }) });
+    put(cast, {
+      distanceM: stopAsk.distanceM,
+      ...(stopAsk.wayFraction === undefined ? {} : { wayFraction: stopAsk.wayFraction }),
+    });
   }
   return next;
 }

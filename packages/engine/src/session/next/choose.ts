@@ -11,6 +11,9 @@ export const KNOWN_CHANCE = 0.85;
 /** A stretch beyond this is too big a step (common practice, no source). */
 export const TOO_BIG_STRETCH = 1.2;
 
+/** Worth of staying with the same chain when it is made easier, in logits (our judgement, 2026). */
+const OWN_CHAIN = 0.5;
+
 /** What a goal ask that lies the raised way is worth beside one logit of distance from the wanted chance. */
 const GOAL_WORTH = 0.4;
 
@@ -53,14 +56,16 @@ export function buildRep(input: NextInput, skill: Skill, mayRaise: boolean): Pro
   );
   return best(
     open,
-    (proposal) => -farFrom(proposal.notMissed, WANTED_CHANCE) + (servesGoal(input, proposal) ? GOAL_WORTH : 0),
+    (proposal) =>
+      -farFrom(proposal.notMissed, WANTED_CHANCE) + (servesGoal(input, proposal) ? GOAL_WORTH : 0),
   );
 }
 
 /** Something known: what went well lately, every leg at 85 in 100 or more, the nearest to 90; `null` without such. */
 export function knownRep(input: NextInput, skill: Skill): Proposal | null {
   const known = proposals(input, skill).filter(
-    (proposal) => proposal.moved?.way !== 'harder' && proposal.least >= KNOWN_CHANCE && proposal.raised.length === 0,
+    (proposal) =>
+      proposal.moved?.way !== 'harder' && proposal.least >= KNOWN_CHANCE && proposal.raised.length === 0,
   );
   return best(known, (proposal) => -farFrom(proposal.least, 0.9) + (proposal.moved === null ? 0.2 : 0));
 }
@@ -74,7 +79,14 @@ export function likeliestRep(input: NextInput, skill: Skill): Proposal {
 /** The easy end of a skill's usual chain. */
 export function easyRep(input: NextInput, skill: Skill): Proposal {
   const legs = easyChain(skill);
-  return proposed(input, legs, Math.max(0, legs.findIndex((leg) => leg.skill === skill)));
+  return proposed(
+    input,
+    legs,
+    Math.max(
+      0,
+      legs.findIndex((leg) => leg.skill === skill),
+    ),
+  );
 }
 
 /**
@@ -93,7 +105,13 @@ export function easierRep(input: NextInput, than: Proposal): Proposal | null {
       input.filter.stretch(focusQuestion(proposal), leg.question).mean < -0.02 &&
       proposal.least >= Math.min(than.least, KNOWN_CHANCE),
   );
-  return best(easier, (proposal) => -farFrom(proposal.least, 0.9) - (proposal.raised.length > 0 ? 1 : 0));
+  return best(
+    easier,
+    (proposal) =>
+      -farFrom(proposal.least, 0.9) -
+      (proposal.raised.length > 0 ? 1 : 0) +
+      (proposal.moved === null ? 0 : OWN_CHAIN),
+  );
 }
 
 /** One step harder than a rep, the likeliest way first; `null` where every field stands at its end. */

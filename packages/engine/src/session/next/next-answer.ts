@@ -1,7 +1,15 @@
 import type { Ask, GradeChances, Interval90, Skill } from '../../ability/index.ts';
 import type { Layout } from '../../ground/index.ts';
 
-export type Purpose = 'check' | 'build' | 'vary' | 'clean' | 'easier' | 'finish';
+/** What a rep is for (contract, "A plan"). */
+export const PURPOSES = ['check', 'build', 'vary', 'clean', 'easier', 'finish'] as const;
+export type Purpose = (typeof PURPOSES)[number];
+
+/** True for one of the purposes; journals made elsewhere may hold any word, or none. */
+export function isPurpose(word: string | null): word is Purpose {
+  return (PURPOSES as readonly (string | null)[]).includes(word);
+}
+
 export type Side = 'left' | 'right' | 'none';
 
 /** One leg of a rep to be asked, with its stated chances. `stretch` is `null` with no success before. */
@@ -74,6 +82,11 @@ export interface PlannedRep {
 
 /** The next thing: a rep, a break, or the end. `rep` and `easier` are there for a rep only. */
 export type NextAnswer =
-  | { readonly do: 'rep'; readonly rep: PlannedRep; readonly easier: PlannedRep; readonly reasons: readonly Reason[] }
+  | {
+      readonly do: 'rep';
+      readonly rep: PlannedRep;
+      readonly easier: PlannedRep;
+      readonly reasons: readonly Reason[];
+    }
   | { readonly do: 'break'; readonly minutes: number; readonly reasons: readonly Reason[] }
   | { readonly do: 'end'; readonly reasons: readonly Reason[] };

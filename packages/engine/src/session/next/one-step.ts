@@ -1,7 +1,7 @@
 import {
+  ASK_RANGES,
   type Ask,
   type AskField,
-  ASK_RANGES,
   easyAsk,
   HANDLER_PLACES,
   type Skill,
@@ -19,10 +19,52 @@ export type StepWay = 'harder' | 'easier';
 export const RAISED_FIELDS: Readonly<Record<Skill, readonly AskField[]>> = {
   steady: ['waitS', 'temptation', 'distraction', 'otherDummies', 'distanceM'],
   line: ['distanceM', 'temptation', 'cover', 'distraction', 'otherDummies', 'gapDeg', 'blind', 'obstacle'],
-  stop: ['wayFraction', 'temptation', 'distanceM', 'handlerPlace', 'cover', 'distraction', 'otherDummies', 'gapDeg'],
-  'cast-left': ['castM', 'distanceM', 'turnDeg', 'temptation', 'otherDummies', 'gapDeg', 'cover', 'blind', 'distraction', 'obstacle'],
-  'cast-right': ['castM', 'distanceM', 'turnDeg', 'temptation', 'otherDummies', 'gapDeg', 'cover', 'blind', 'distraction', 'obstacle'],
-  'cast-back': ['castM', 'distanceM', 'turnDeg', 'temptation', 'otherDummies', 'gapDeg', 'cover', 'blind', 'distraction', 'obstacle'],
+  stop: [
+    'wayFraction',
+    'temptation',
+    'distanceM',
+    'handlerPlace',
+    'cover',
+    'distraction',
+    'otherDummies',
+    'gapDeg',
+  ],
+  'cast-left': [
+    'castM',
+    'distanceM',
+    'turnDeg',
+    'temptation',
+    'otherDummies',
+    'gapDeg',
+    'cover',
+    'blind',
+    'distraction',
+    'obstacle',
+  ],
+  'cast-right': [
+    'castM',
+    'distanceM',
+    'turnDeg',
+    'temptation',
+    'otherDummies',
+    'gapDeg',
+    'cover',
+    'blind',
+    'distraction',
+    'obstacle',
+  ],
+  'cast-back': [
+    'castM',
+    'distanceM',
+    'turnDeg',
+    'temptation',
+    'otherDummies',
+    'gapDeg',
+    'cover',
+    'blind',
+    'distraction',
+    'obstacle',
+  ],
   hunt: ['cover', 'distanceM', 'distraction', 'blind'],
   mark: ['distanceM', 'waitS', 'temptation', 'cover', 'otherDummies', 'gapDeg', 'distraction', 'obstacle'],
   pickup: ['temptation', 'distraction', 'cover', 'otherDummies'],
@@ -114,7 +156,7 @@ function laterStop(ask: Ask, way: StepWay): Ask | null {
   const next = Math.min(0.9, Math.max(0.1, moved));
   if (Math.abs(next - wayFraction) < 1e-9) return null;
   if ((way === 'harder') !== next > wayFraction) return null;
-  return { ...ask, wayFraction: next, distanceM: Math.round(lineM * next * 10) / 10 };
+  return { ...ask, wayFraction: next, distanceM: Math.round(lineM * next) };
 }
 
 /** Side casts turn away from square by 15 degrees towards back; back casts bend from straight on. */

@@ -26,7 +26,9 @@ function sideOf(legs: readonly LaidLeg[]): Side {
 /** What is to be put out for the rep: every dummy and post of its layout that the rep before did not leave there. */
 function errands(input: NextInput, legs: readonly LaidLeg[]): Errand[] {
   const before = input.reps.at(-1);
-  const lying = before ? new Set(layOut(before.asked).things.map((thing) => JSON.stringify(thing))) : new Set<string>();
+  const lying = before
+    ? new Set(layOut(before.asked).things.map((thing) => JSON.stringify(thing)))
+    : new Set<string>();
   return layOut(legs)
     .things.filter((thing) => !lying.has(JSON.stringify(thing)) || thing.thing === 'asked')
     .map((thing) => ({

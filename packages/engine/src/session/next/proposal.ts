@@ -1,4 +1,4 @@
-import type { AskField, LegForecast, LegQuestion, Skill } from '../../ability/index.ts';
+import type { Ask, AskField, LegForecast, LegQuestion, Skill } from '../../ability/index.ts';
 import type { LaidLeg } from '../picture/chain-shape.ts';
 import { type BasedStep, basedStep } from './base.ts';
 import { relinked } from './chains.ts';
@@ -28,6 +28,34 @@ export interface Proposal {
   readonly moved: { readonly field: AskField; readonly way: StepWay } | null;
 }
 
+/** Legs stated for one input: the same leg comes back in many proposals. */
+const STATED = new WeakMap<NextInput, Map<string, ProposedLeg>>();
+
+function statedLeg(input: NextInput, leg: LaidLeg): ProposedLeg {
+  let known = STATED.get(input);
+  if (known === undefined) {
+    known = new Map();
+    STATED.set(input, known);
+  }
+  const key = leg.skill + JSON.stringify(leg.ask);
+  let stated = known.get(key);
+  if (stated === undefined) {
+    const question = input.question(leg.skill, leg.ask);
+    const forecast = input.filter.forecast(question);
+    const step = basedStep(input.filter, question, input.successes.get(leg.skill) ?? []);
+    stated = {
+      skill: leg.skill,
+      ask: leg.ask,
+      question,
+      forecast,
+      notMissed: 1 - forecast.chance.missed,
+      step,
+    };
+    known.set(key, stated);
+  }
+  return stated;
+}
+
 /** States chances and steps of a chain, asked now. `focus` is the place of the leg the rep is about. */
 export function proposed(
   input: NextInput,
@@ -35,12 +63,7 @@ export function proposed(
   focus: number,
   moved: Proposal['moved'] = null,
 ): Proposal {
-  const stated = legs.map((leg): ProposedLeg => {
-    const question = input.question(leg.skill, leg.ask);
-    const forecast = input.filter.forecast(question);
-    const step = basedStep(input.filter, question, input.successes.get(leg.skill) ?? []);
-    return { ...leg, question, forecast, notMissed: 1 - forecast.chance.missed, step };
-  });
+  const stated = legs.map((leg) => statedLeg(input, leg));
   return {
     legs: stated,
     focus,
@@ -53,14 +76,22 @@ export function proposed(
 }
 
 function raisedNames(leg: ProposedLeg): string[] {
-  return (leg.step?.harder ?? []).map((group) => (group.includes('wayFraction') ? 'distanceM' : (group[0] ?? '')));
+  return (leg.step?.harder ?? []).map((group) =>
+    group.includes('wayFraction') ? 'distanceM' : (group[0] ?? ''),
+  );
+}
+
+/** An ask without that day's wind and company: those are not the handler's to choose. */
+function ownAsk(ask: Ask): Ask {
+  const { windAcrossMPerS: _wind, crew: _crew, ...own } = ask;
+  return own;
 }
 
 /** Chains in which the skill lately went well, newest first, each distinct chain once. */
 export function knownChains(input: NextInput, skill: Skill): { legs: readonly LaidLeg[]; focus: number }[] {
   const seen = new Map<string, { legs: readonly LaidLeg[]; focus: number }>();
   for (const success of (input.successes.get(skill) ?? []).slice(-10).reverse()) {
-    const legs = input.chainOf(success.rep);
+    const legs = success.asked.map(({ skill: part, ask }) => ({ skill: part, ask: ownAsk(ask) }));
     const focus = legs.findIndex((leg) => leg.skill === skill);
     const key = JSON.stringify(legs.map((leg) => [leg.skill, leg.ask]));
     if (focus >= 0 && !seen.has(key)) seen.set(key, { legs, focus });
@@ -78,12 +109,7 @@ export function proposals(input: NextInput, skill: Skill): Proposal[] {
 }
 
 /** The chain with each field of its leg moved one step, where it can be. */
-export function steps(
-  input: NextInput,
-  legs: readonly LaidLeg[],
-  focus: number,
-  way: StepWay,
-): Proposal[] {
+export function steps(input: NextInput, legs: readonly LaidLeg[], focus: number, way: StepWay): Proposal[] {
   const leg = legs[focus];
   if (!leg) return [];
   return RAISED_FIELDS[leg.skill].flatMap((field) => {

@@ -17,6 +17,8 @@ export interface WorkedRep {
   /** The whole chain as it was asked, where known; legs that were not reached included. */
   readonly asked: readonly LaidLeg[];
   readonly purpose: Purpose | null;
+  /** The skill the rep was about; `null` for a rep without legs. */
+  readonly about: Skill | null;
 }
 
 /** All that the choice of the next rep depends on: the record up to now, the dog, the day, and chance as an argument. */
@@ -26,8 +28,6 @@ export interface NextInput {
   readonly question: (skill: Skill, ask: Ask) => LegQuestion;
   /** Successes at each skill, oldest first. */
   readonly successes: ReadonlyMap<Skill, readonly Success[]>;
-  /** The chain of the rep in which a success happened, as asked. */
-  readonly chainOf: (rep: string) => readonly LaidLeg[];
   /** Skills worked before, with legs and days since. */
   readonly worked: readonly { readonly skill: Skill; readonly legs: number; readonly daysSince: number }[];
   readonly goals: readonly { readonly skill: Skill; readonly ask: Ask; readonly chance: number }[];
@@ -69,4 +69,9 @@ export function endedSkills(reps: readonly WorkedRep[]): Set<Skill> {
     }
   }
   return ended;
+}
+
+/** No leg of the rep was missed. */
+export function wentWell(rep: WorkedRep): boolean {
+  return rep.legs.length > 0 && rep.legs.every((leg) => leg.grade !== 'missed');
 }

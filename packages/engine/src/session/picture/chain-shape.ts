@@ -65,7 +65,9 @@ export function chainShape(legs: readonly LaidLeg[]): ChainShape {
   const cast = find(legs, (skill) => castSide(skill) !== null);
   const recall = find(legs, (skill) => skill === 'recall');
   const still = find(legs, (skill) => skill === 'steady' || skill === 'heel' || skill === 'leave');
-  const picksUp = legs.some((leg) => leg.skill === 'pickup' || leg.skill === 'delivery' || leg.skill === 'hunt');
+  const picksUp = legs.some(
+    (leg) => leg.skill === 'pickup' || leg.skill === 'delivery' || leg.skill === 'hunt',
+  );
   const lead = send ?? stop ?? cast ?? recall ?? still ?? legs[0];
 
   const stopM = stop ? (stop.ask.distanceM ?? EASY_M) : null;
@@ -116,7 +118,8 @@ function outDistanceM(
 ): number {
   if (still && lead === still) return still.ask.distanceM ?? TEMPTED_AT_M;
   const stopM = stop?.ask.distanceM ?? (stop ? EASY_M : 0);
-  const pointedM = send?.ask.distanceM ?? (stop ? stopM / Math.max(0.1, stop.ask.wayFraction ?? 1) : undefined);
+  const pointedM =
+    send?.ask.distanceM ?? (stop ? stopM / Math.max(0.1, stop.ask.wayFraction ?? 1) : undefined);
   const restM = cast?.ask.distanceM ?? recall?.ask.distanceM ?? lead?.ask.distanceM ?? EASY_M;
   return Math.max(pointedM ?? restM, stopM, EASY_M);
 }

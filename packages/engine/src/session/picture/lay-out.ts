@@ -18,7 +18,12 @@ export function layOut(legs: readonly LaidLeg[]): Layout {
     things.push({ thing: 'asked', kind: 'dummy', ...shape.asked, how: shape.thrown ? 'thrown' : 'placed' });
   }
   if (shape.memory) {
-    things.push({ thing: 'memory', kind: shape.memoryIsPost ? 'post' : 'dummy', ...shape.memory, how: 'placed' });
+    things.push({
+      thing: 'memory',
+      kind: shape.memoryIsPost ? 'post' : 'dummy',
+      ...shape.memory,
+      how: 'placed',
+    });
   }
   for (let n = 0; n < shape.others - (shape.memory && !shape.memoryIsPost ? 1 : 0); n++) {
     things.push({ thing: `other-${n + 1}`, kind: 'dummy', ...otherPlace(shape, n), how: 'placed' });
@@ -36,7 +41,8 @@ function otherPlace(shape: ChainShape, n: number): PlanePoint {
 
 function handlerPlace(shape: ChainShape): PlanePoint {
   if (shape.castFromSit || shape.comesHome) return SEND;
-  if (shape.handlerPlace === 'apart') return { eastM: shape.castSide === 'right' ? -APART_M : APART_M, northM: 0 };
+  if (shape.handlerPlace === 'apart')
+    return { eastM: shape.castSide === 'right' ? -APART_M : APART_M, northM: 0 };
   if (shape.handlerPlace === 'between' && shape.outM > 5) {
     return { eastM: 1, northM: Math.min(10, shape.outM * BETWEEN_SHARE) };
   }

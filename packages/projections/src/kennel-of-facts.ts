@@ -1,0 +1,94 @@
+import type { Counting, Skill } from '@sedgeline/engine/ability';
+import type { NextAnswer } from '@sedgeline/engine/session';
+import type { Fact } from '@sedgeline/journal';
+import type { AskedRep, Kennel, Turn } from './kennel.ts';
+import { RecordBuilder } from './record/record-builder.ts';
+import type { RepThread } from './record/rep-thread.ts';
+import type { SessionRecord, TrainingRecord } from './record/training-record.ts';
+import { dogsView } from './standing/dogs-view.ts';
+import { standingView } from './standing/standing.ts';
+import { AbilityTimeline } from './timeline/ability-timeline.ts';
+import type { DogsView, JudgedRep, StandingView, WorkView } from './views/views.ts';
+import { chainRep, judgeRep, turnRep } from './work/judge.ts';
+import { nextInSession, pictureConditions, workView } from './work/work-view.ts';
+
+/** Holds facts, the record they fold to and the engine's walk through it; see `Kennel`. */
+class KennelOfFacts implements Kennel {
+  readonly #builder = new RecordBuilder();
+  readonly #timelines: Readonly<Record<Counting, AbilityTimeline>> = {
+    excused: new AbilityTimeline('excused'),
+    everything: new AbilityTimeline('everything'),
+  };
+
+  add(facts: readonly Fact[]): void {
+    this.#builder.add(facts);
+  }
+
+  get record(): TrainingRecord {
+    return this.#builder.record();
+  }
+
+  timeline(counting: Counting = 'excused'): AbilityTimeline {
+    const timeline = this.#timelines[counting];
+    timeline.update(this.record);
+    return timeline;
+  }
+
+  dogs(nowMs: number): DogsView {
+    return dogsView(this.record, this.timeline(), nowMs);
+  }
+
+  standing(dog: string, atMs: number): StandingView | null {
+    const timelines = { excused: this.timeline(), everything: this.timeline('everything') };
+    return standingView(this.record, timelines, dog, atMs);
+  }
+
+  work(session: string, atMs: number, seed: number): WorkView | null {
+    const found = this.#session(session);
+    if (found === null) return null;
+    return workView(this.record, this.timeline(), found, this.#threads(found), atMs, seed);
+  }
+
+  next(session: string, atMs: number, seed: number): NextAnswer | null {
+    const found = this.#session(session);
+    return found === null ? null : nextInSession(this.record, this.timeline(), found, atMs, seed).next;
+  }
+
+  judge(session: string, rep: AskedRep, atMs: number): JudgedRep {
+    const at = this.#at(session, atMs);
+    return judgeRep(at.input, rep, at.conditions);
+  }
+
+  turn(session: string, rep: AskedRep, turn: Turn, atMs: number): JudgedRep | null {
+    const at = this.#at(session, atMs);
+    return turnRep(at.input, rep, turn, at.conditions);
+  }
+
+  chainFor(session: string, skill: Skill, atMs: number): JudgedRep {
+    const at = this.#at(session, atMs);
+    return chainRep(at.input, skill, at.conditions);
+  }
+
+  #session(session: string): SessionRecord | null {
+    return this.record.sessions.find((one) => one.session === session) ?? null;
+  }
+
+  #threads(session: SessionRecord): RepThread[] {
+    return session.reps.map(({ rep }) => this.#builder.repThread(rep)).filter((thread) => thread !== null);
+  }
+
+  #at(session: string, atMs: number) {
+    const found = this.#session(session);
+    if (found === null)
+      throw new RangeError(`session: expected one of the record's sessions, got ${session}`);
+    const { input } = nextInSession(this.record, this.timeline(), found, atMs, 0);
+    return { input, conditions: pictureConditions(this.record, found) };
+  }
+}
+
+/** A kennel with no facts yet. */
+export function createKennel(): KennelOfFacts {
+  return new KennelOfFacts();
+}
+
+export type { KennelOfFacts };

@@ -1,0 +1,80 @@
+import type { Ask, Skill } from '@sedgeline/engine/ability';
+import { seededRandom } from '@sedgeline/engine/numeric';
+import { focusOf, isPurpose, type NextInput, type WorkedRep } from '@sedgeline/engine/session';
+import { askedChain } from '../record/asked-chain.ts';
+import type { RepRecord, SessionRecord, TrainingRecord } from '../record/training-record.ts';
+import type { AbilityTimeline } from '../timeline/ability-timeline.ts';
+import { ageMonths, earlierSessionsOnGround } from '../timeline/dog-walk.ts';
+import { repsSinceBreakNow } from '../timeline/reps-in-order.ts';
+
+const MINUTE_MS = 60_000;
+const DAY_MS = 86_400_000;
+
+/** Minutes from the session's beginning or last break to a moment; never below 0. */
+export function lastBreakOrStartMs(session: SessionRecord): number {
+  const lastBreak = session.breaks.at(-1);
+  return Math.max(session.openedAtMs, lastBreak?.atMs ?? session.openedAtMs);
+}
+
+/**
+ * What the choice of the next rep depends on. The chance in it (which sends are run straight through, which side first)
+ * comes from `seed`, the session and the number of the rep alone, so a reload asks the same again.
+ */
+export function nextInput(
+  record: TrainingRecord,
+  timeline: AbilityTimeline,
+  session: SessionRecord,
+  reps: readonly RepRecord[],
+  atMs: number,
+  seed: number,
+): NextInput {
+  const { dog } = session;
+  const walk = timeline.walk(dog);
+  const dogRecord = record.dogs.get(dog) ?? null;
+  const at = {
+    session: session.session,
+    ground: session.ground,
+    atMs,
+    repsSinceBreak: repsSinceBreakNow(session),
+  };
+  const skills = Object.keys(walk.legs) as Skill[];
+  return {
+    filter: timeline.filter,
+    question: (skill: Skill, ask: Ask) => timeline.question(dog, skill, ask, at, record),
+    successes: new Map(skills.map((skill) => [skill, walk.successes[skill] ?? []])),
+    worked: skills.map((skill) => ({
+      skill,
+      legs: walk.legs[skill] ?? 0,
+      daysSince: Math.max(0, (atMs - (walk.lastWorkedMs[skill] ?? atMs)) / DAY_MS),
+    })),
+    goals: [...record.goals.values()].filter((goal) => goal.dog === dog).flatMap((goal) => goal.asks),
+    ageMonths: ageMonths(dogRecord, atMs),
+    earlierSessionsOnGround: earlierSessionsOnGround(walk, session.session, session.ground),
+    reps: reps.map((rep) => workedRep(rep, session.focus)),
+    focus: session.focus,
+    minutes: Math.max(0, (atMs - session.openedAtMs) / MINUTE_MS),
+    minutesSinceBreak: Math.max(0, (atMs - lastBreakOrStartMs(session)) / MINUTE_MS),
+    repsSinceBreak: at.repsSinceBreak,
+    breaks: session.breaks.length,
+    cleanSends: walk.cleanSends,
+    random: seededRandom(mixed(seed, session.session, reps.length)),
+  };
+}
+
+function workedRep(rep: RepRecord, focus: Skill | null): WorkedRep {
+  const asked = askedChain(rep);
+  return {
+    legs: rep.legs.map(({ skill, ask, grade, cause }) => ({ skill, ask, grade, cause })),
+    asked,
+    purpose: isPurpose(rep.purpose) ? rep.purpose : null,
+    about: asked[focusOf(asked, focus)]?.skill ?? null,
+  };
+}
+
+/** Mixes seed, session and rep number into one seed: FNV-1a over their UTF-16 code units. */
+function mixed(seed: number, session: string, n: number): number {
+  let hash = 0x811c9dc5;
+  for (const char of `${seed}/${session}/${n}`)
+    hash = Math.imul(hash ^ (char.codePointAt(0) ?? 0), 0x01000193) >>> 0;
+  return hash;
+}
