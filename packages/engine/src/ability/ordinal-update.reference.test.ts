@@ -64,9 +64,9 @@ describe('assumed-density filter against the exact grid filter', () => {
       if (t > 0) state.variance += q;
       if (n[t] === 1) ordinalUpdate({ ...state }, value === 1 ? 'good' : 'missed', 0, 1, state);
       const sd = Math.sqrt(exact.filteredVariance[t]!);
-      // First step: the quadrature alone. Later: what forgetting the skewness costs, most with 12 of 12 good.
-      expect(Math.abs(state.mean - exact.filteredMean[t]!) / sd).toBeLessThan(t === 0 ? 1e-3 : 0.1);
-      expect(Math.abs(Math.sqrt(state.variance) / sd - 1)).toBeLessThan(t === 0 ? 2.5e-3 : 0.1);
+      // First step: the quadrature alone. Later: what forgetting the skewness costs, most (0.1 sd) with 12 of 12 good.
+      expect(Math.abs(state.mean - exact.filteredMean[t]!) / sd).toBeLessThan(t === 0 ? 1e-3 : 0.12);
+      expect(Math.abs(Math.sqrt(state.variance) / sd - 1)).toBeLessThan(t === 0 ? 2.5e-3 : 0.12);
     });
   });
 });
