@@ -1,3 +1,5 @@
+export * from './answers/answers.ts';
+export * from './answers/known-at.ts';
 export type * from './kennel.ts';
 export * from './kennel-of-facts.ts';
 export * from './record/asked-chain.ts';

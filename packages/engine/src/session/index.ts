@@ -6,7 +6,7 @@ export * from './next/next-answer.ts';
 export { nextRep, sessionMinutes } from './next/next-rep.ts';
 export { oneStep, RAISED_FIELDS } from './next/one-step.ts';
 export { plannedRep } from './next/planned-rep.ts';
-export { type Proposal, proposed } from './next/proposal.ts';
+export { goodOf, type Proposal, proposed } from './next/proposal.ts';
 export type * from './next/session-state.ts';
 export { castSide, chainShape, type LaidLeg } from './picture/chain-shape.ts';
 export * from './picture/draw-rep.ts';

@@ -4,6 +4,7 @@ import {
   easierRep,
   easyRep,
   focusOf,
+  goodOf,
   harderRep,
   isCleanSend,
   isPurpose,
@@ -68,7 +69,7 @@ export function chainRep(input: NextInput, skill: Skill, conditions: PictureCond
   const known = (input.successes.get(skill)?.length ?? 0) > 0;
   const proposal = known ? likeliestRep(input, skill) : easyRep(input, skill);
   const code = known ? ('hold-here' as const) : ('easy-end' as const);
-  return judged(input, proposal, 'build', [{ code, skill, chanceNow: proposal.notMissed }], conditions);
+  return judged(input, proposal, 'build', [{ code, skill, chanceNow: goodOf(proposal) }], conditions);
 }
 
 function fieldValue(ask: Ask, field: string): number | string | boolean | undefined {
@@ -98,9 +99,11 @@ function turnReasons(was: Proposal, now: Proposal, turn: 'harder' | 'easier'): R
 function stepReasons(proposal: Proposal): Reason[] {
   const leg = proposal.legs[proposal.focus];
   if (!leg) return [];
-  if (leg.step === null) return [{ code: 'nothing-known-yet', skill: leg.skill, chanceNow: leg.notMissed }];
+  if (leg.step === null)
+    return [{ code: 'nothing-known-yet', skill: leg.skill, chanceNow: leg.forecast.chance.good }];
   const field = proposal.raised[0];
-  if (field === undefined) return [{ code: 'hold-here', skill: leg.skill, chanceNow: leg.notMissed }];
+  if (field === undefined)
+    return [{ code: 'hold-here', skill: leg.skill, chanceNow: leg.forecast.chance.good }];
   return [
     {
       code: 'one-thing-raised',

@@ -4,7 +4,7 @@ import { easierRep, easyRep, knownRep } from './choose.ts';
 import { finish } from './finish.ts';
 import { lineOfWork } from './line-of-work.ts';
 import type { NextAnswer, Reason } from './next-answer.ts';
-import { proposed } from './proposal.ts';
+import { goodOf, proposed } from './proposal.ts';
 import { endedSkills, isExcused, isMiss, type NextInput, type WorkedRep } from './session-state.ts';
 
 const placeOf = (rep: WorkedRep, skill: Skill | undefined) =>
@@ -37,7 +37,7 @@ export function afterMiss(input: NextInput, last: WorkedRep, mayGoOn: boolean): 
   const rep = easier ?? easyRep(input, missed.skill);
   const code = easier === null ? 'easy-end' : 'easier-after-miss';
   return askNext(input, rep, 'easier', [
-    { code, skill: missed.skill, chanceBefore: was.notMissed, chanceNow: rep.notMissed },
+    { code, skill: missed.skill, chanceBefore: goodOf(was), chanceNow: goodOf(rep) },
   ]);
 }
 
@@ -52,5 +52,5 @@ function afterTwoMisses(
   const other = mayGoOn && ended.size < 2 && input.focus !== skill ? lineOfWork(input) : null;
   const known = other === null ? null : knownRep(input, other);
   if (known === null || known.legs.some((leg) => ended.has(leg.skill))) return finish(input, [because]);
-  return askNext(input, known, 'check', [because, { code: 'back-to-known', chanceNow: known.least }]);
+  return askNext(input, known, 'check', [because, { code: 'back-to-known', chanceNow: goodOf(known) }]);
 }

@@ -89,7 +89,9 @@ export function relinked(legs: readonly LaidLeg[], changed: number, ask: Ask): L
     const lineM = next[line]?.ask.distanceM ?? ask.distanceM;
     put(stop, { distanceM: Math.min(ask.distanceM, lineM), wayFraction: fraction(ask.distanceM, lineM) });
   } else if (skill === 'stop' && line >= 0 && ask.distanceM !== undefined) {
-    put(line, { distanceM: roundM(ask.distanceM / Math.max(0.1, ask.wayFraction ?? 0.1)) });
+    const lineM = Math.max(ask.distanceM, Math.round(ask.distanceM / Math.max(0.1, ask.wayFraction ?? 0.1)));
+    put(line, { distanceM: lineM });
+    put(stop, { wayFraction: fraction(ask.distanceM, lineM) });
   } else if (skill === 'line' && ask.distanceM !== undefined) {
     const stopM = Math.min(next[stop]?.ask.distanceM ?? 5, ask.distanceM);
     put(stop, { distanceM: stopM, wayFraction: fraction(stopM, ask.distanceM) });
@@ -104,6 +106,5 @@ export function relinked(legs: readonly LaidLeg[], changed: number, ask: Ask): L
   return next;
 }
 
-const roundM = (lengthM: number) => Math.round(lengthM * 10) / 10;
 const fraction = (partM: number, wholeM: number) =>
   Math.min(1, Math.max(0, Math.round((partM / Math.max(wholeM, 1e-9)) * 100) / 100));

@@ -14,6 +14,9 @@ export const TOO_BIG_STRETCH = 1.2;
 /** Worth of staying with the same chain when it is made easier, in logits (our judgement, 2026). */
 const OWN_CHAIN = 0.5;
 
+/** Worth of going on from what went well rather than asking something well known, in logits (our judgement, 2026). */
+const RAISING = 0.25;
+
 /** What a goal ask that lies the raised way is worth beside one logit of distance from the wanted chance. */
 const GOAL_WORTH = 0.4;
 
@@ -57,7 +60,9 @@ export function buildRep(input: NextInput, skill: Skill, mayRaise: boolean): Pro
   return best(
     open,
     (proposal) =>
-      -farFrom(proposal.notMissed, WANTED_CHANCE) + (servesGoal(input, proposal) ? GOAL_WORTH : 0),
+      -farFrom(proposal.notMissed, WANTED_CHANCE) +
+      (proposal.stretch > 0 ? RAISING : 0) +
+      (servesGoal(input, proposal) ? GOAL_WORTH : 0),
   );
 }
 

@@ -2,6 +2,7 @@ import type { Skill } from '../../ability/index.ts';
 import { askNext, endHere } from './answer.ts';
 import { knownRep } from './choose.ts';
 import type { NextAnswer, Reason } from './next-answer.ts';
+import { goodOf } from './proposal.ts';
 import { endedSkills, type NextInput, wentWell } from './session-state.ts';
 
 /** A finish that fails is tried once more, not for ever. */
@@ -15,7 +16,7 @@ export function finish(input: NextInput, because: readonly Reason[]): NextAnswer
     .map((skill) => knownRep(input, skill))
     .find((proposal) => proposal !== null && !proposal.legs.some((leg) => ended.has(leg.skill)));
   if (known && finishes < MOST_FINISHES) {
-    return askNext(input, known, 'finish', [...because, { code: 'finish-well', chanceNow: known.least }]);
+    return askNext(input, known, 'finish', [...because, { code: 'finish-well', chanceNow: goodOf(known) }]);
   }
   const last = input.reps.at(-1);
   return endHere([...because, { code: last && wentWell(last) ? 'end-on-good' : 'stop-for-today' }]);

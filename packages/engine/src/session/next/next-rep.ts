@@ -7,7 +7,7 @@ import { wantedCleanShare } from './clean-share.ts';
 import { finish } from './finish.ts';
 import { lineOfWork } from './line-of-work.ts';
 import type { NextAnswer, Reason } from './next-answer.ts';
-import { type Proposal, type ProposedLeg, proposed } from './proposal.ts';
+import { goodOf, type Proposal, type ProposedLeg, proposed } from './proposal.ts';
 import { raisedReason } from './raised-reason.ts';
 import { type NextInput, wentWell } from './session-state.ts';
 
@@ -64,10 +64,11 @@ export function nextRep(input: NextInput): NextAnswer {
 /** Rep 1 checks a known thing. */
 function first(input: NextInput, skill: Skill): NextAnswer {
   const known = knownRep(input, skill);
-  if (known) return askNext(input, known, 'check', [{ code: 'known-first', skill, chanceNow: known.least }]);
+  if (known)
+    return askNext(input, known, 'check', [{ code: 'known-first', skill, chanceNow: goodOf(known) }]);
   const likeliest = likeliestRep(input, skill);
   const code = (input.successes.get(skill)?.length ?? 0) === 0 ? 'easy-end' : 'nothing-known-yet';
-  return askNext(input, likeliest, 'check', [{ code, skill, chanceNow: likeliest.least }]);
+  return askNext(input, likeliest, 'check', [{ code, skill, chanceNow: goodOf(likeliest) }]);
 }
 
 /** Draws whether this send is run straight through: each send alike, with the share this dog's own record wants. */
@@ -130,6 +131,6 @@ function buildReasons(input: NextInput, rep: Proposal, skill: Skill): Reason[] {
   const raised = raisedLeg(rep);
   if (raised !== null) return [raisedReason(input, raised.leg, raised.field)];
   const code = rep.legs[rep.focus]?.step ? 'hold-here' : 'easy-end';
-  const hold: Reason = { code, skill, chanceNow: rep.notMissed };
+  const hold: Reason = { code, skill, chanceNow: goodOf(rep) };
   return input.earlierSessionsOnGround === 0 ? [hold, { code: 'new-ground-step-down' }] : [hold];
 }

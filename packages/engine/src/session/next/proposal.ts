@@ -56,6 +56,11 @@ function statedLeg(input: NextInput, leg: LaidLeg): ProposedLeg {
   return stated;
 }
 
+/** Chance of good of the leg the rep is about: the chance that sentences state (contract). */
+export function goodOf(proposal: Proposal): number {
+  return proposal.legs[proposal.focus]?.forecast.chance.good ?? 0;
+}
+
 /** States chances and steps of a chain, asked now. `focus` is the place of the leg the rep is about. */
 export function proposed(
   input: NextInput,

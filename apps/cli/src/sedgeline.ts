@@ -1,0 +1,4 @@
+import { nodeTerminal } from './node-terminal.ts';
+import { runProgram } from './program.ts';
+
+process.exitCode = await runProgram(process.argv.slice(2), nodeTerminal);
