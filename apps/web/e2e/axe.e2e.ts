@@ -6,7 +6,9 @@ import { said } from './steps.ts';
 /** WCAG 2.2 AA and the best practices of the rule set. */
 async function violations(page: Page): Promise<string[]> {
   const { violations: found } = await new AxeBuilder({ page }).analyze();
-  return found.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}: ${node.failureSummary}`));
+  return found.flatMap(({ id, nodes }) =>
+    nodes.map((node) => `${id}: ${node.target.join(' ')}: ${node.failureSummary}`),
+  );
 }
 
 for (const theme of ['sun', 'dusk'] as const) {

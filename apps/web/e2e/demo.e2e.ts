@@ -16,7 +16,9 @@ test('the invented kennel: one tap in, marked, never mixed, one tap out', async 
   // It stays marked through a reload.
   await page.reload();
   await expect(page.getByText(said.shell.demoBanner)).toBeVisible();
-  expect(await page.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name))).toContain('sedgeline-demo');
+  expect(await page.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name))).toContain(
+    'sedgeline-demo',
+  );
 
   await page.getByRole('button', { name: said.shell.leaveDemo }).click();
   await expect(page.getByText(said.shell.demoBanner)).toHaveCount(0);

@@ -18,7 +18,9 @@ function barM(page: Page): Promise<number> {
 test('a stop moved from 20 m to 35 m is drawn at 35 m', async ({ page }) => {
   await page.goto('/');
   await startFirst(page, 'Plover', 'stop');
-  const skills = await legs(page).evaluateAll((items) => items.map((item) => item.getAttribute('data-skill')));
+  const skills = await legs(page).evaluateAll((items) =>
+    items.map((item) => item.getAttribute('data-skill')),
+  );
   expect(skills).toContain('stop');
   await page.getByRole('button', { name: said.work.more, exact: true }).click();
   await page.getByRole('tab', { name: said.trade.skill('stop'), exact: true }).click();

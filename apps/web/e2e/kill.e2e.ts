@@ -7,7 +7,9 @@ import { startKillableBrowser } from './storage/killable-browser.ts';
 
 test.setTimeout(120_000);
 
-test('a browser killed in mid-rep loses nothing that was acknowledged, and Work opens where it was', async ({ servedApp }) => {
+test('a browser killed in mid-rep loses nothing that was acknowledged, and Work opens where it was', async ({
+  servedApp,
+}) => {
   await servedApp.start();
   const profile = await mkdtemp(join(tmpdir(), 'sedgeline-kill-'));
   let browser = await startKillableBrowser(profile);

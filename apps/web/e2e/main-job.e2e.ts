@@ -26,7 +26,11 @@ async function countTaps(page: Page): Promise<() => Promise<number>> {
   return () => page.evaluate(() => Number(document.documentElement.dataset.taps));
 }
 
-test('a session of ten reps with an undo, an excused miss, a break and no signal', async ({ page, context, servedApp }) => {
+test('a session of ten reps with an undo, an excused miss, a break and no signal', async ({
+  page,
+  context,
+  servedApp,
+}) => {
   const legsWorked = new Map<string, number>();
   const count = (skills: readonly string[]) => {
     for (const skill of skills) legsWorked.set(skill, (legsWorked.get(skill) ?? 0) + 1);

@@ -17,7 +17,8 @@ export async function startFirst(page: Page, name: string, skill: 'stop' | 'line
 }
 
 /** A grade key of the pad. */
-export const padKey = (page: Page, grade: GradeName) => page.locator(`.work-pad [data-grade="${grade}"].work-key`);
+export const padKey = (page: Page, grade: GradeName) =>
+  page.locator(`.work-pad [data-grade="${grade}"].work-key`);
 /** The wide key, whatever it says. */
 export const wideKey = (page: Page) => page.locator('.work-pad .work-wide');
 /** The legs of the rep in hand, in order. */
@@ -39,7 +40,10 @@ export async function goOnIfPaused(page: Page): Promise<void> {
   const pause = page.locator('.work-pause');
   await expect(pause.or(page.locator('.work-pad'))).toBeVisible();
   if (!(await pause.isVisible())) return;
-  await page.getByRole('button', { name: said.work.break.goOn }).or(page.getByRole('button', { name: said.work.end.oneMore })).click();
+  await page
+    .getByRole('button', { name: said.work.break.goOn })
+    .or(page.getByRole('button', { name: said.work.end.oneMore }))
+    .click();
   await expect(page.locator('.work-pad')).toBeVisible();
 }
 
@@ -59,7 +63,10 @@ export async function gradeLeg(page: Page, grade: GradeName): Promise<void> {
   const graded = await page.locator('.work-leg[data-grade]').count();
   await padKey(page, grade).click();
   await expect
-    .poll(async () => (await repNumber(page)) > n || (await page.locator('.work-leg[data-grade]').count()) > graded)
+    .poll(
+      async () =>
+        (await repNumber(page)) > n || (await page.locator('.work-leg[data-grade]').count()) > graded,
+    )
     .toBe(true);
 }
 
@@ -68,7 +75,9 @@ export async function endSession(page: Page): Promise<void> {
   await goOnIfPaused(page);
   await page.getByRole('button', { name: said.work.more, exact: true }).click();
   await page.getByRole('button', { name: said.work.panel.end, exact: true }).click();
-  await expect(page.getByRole('heading', { level: 1 })).toContainText(said.work.end.title('').replace(':', '').trim());
+  await expect(page.getByRole('heading', { level: 1 })).toContainText(
+    said.work.end.title('').replace(':', '').trim(),
+  );
 }
 
 /** The journal as the program hands it out: every fact of the record. */

@@ -1,7 +1,11 @@
 import { expect, test } from './served-app.ts';
 import { allWell, exportedFacts, gradeLeg, repNumber, said, startFirst } from './steps.ts';
 
-test('a full device is said, the rep is kept, a file is offered, and the next tap saves both', async ({ page, context, baseURL }) => {
+test('a full device is said, the rep is kept, a file is offered, and the next tap saves both', async ({
+  page,
+  context,
+  baseURL,
+}) => {
   await page.goto('/');
   await startFirst(page, 'Brent', 'stop');
   await allWell(page);
@@ -23,7 +27,11 @@ test('a full device is said, the rep is kept, a file is offered, and the next ta
   ]);
   const chunks: Buffer[] = [];
   for await (const chunk of await download.createReadStream()) chunks.push(Buffer.from(chunk));
-  const facts = Buffer.concat(chunks).toString('utf8').trim().split('\n').map((line) => JSON.parse(line));
+  const facts = Buffer.concat(chunks)
+    .toString('utf8')
+    .trim()
+    .split('\n')
+    .map((line) => JSON.parse(line));
   expect(facts.map((fact) => fact.kind)).toEqual(['rep-recorded']);
 
   // Room again: the next tap saves what waited too.

@@ -5,6 +5,7 @@ import { DogsPlace } from './places/dogs-place.tsx';
 import { Framed } from './places/framed.tsx';
 import { SetupPlace } from './places/setup-place.tsx';
 import { OpenPlace, WorkChoicePlace, WorkPlace } from './places/work-place.tsx';
+import './screens/work/all.css';
 import { useChosenWords } from './state/chosen-words.ts';
 
 /** Every screen and where it is found. */

@@ -1,3 +1,4 @@
+import './styles/styles.css';
 import { createRoot } from 'react-dom/client';
 import { navigate } from 'wouter/use-browser-location';
 import { App } from './app.tsx';
@@ -6,8 +7,6 @@ import { listenForInstall } from './devices/install-prompt.ts';
 import { openRecord } from './state/kennel.ts';
 import { useKennel } from './state/kennel-store.ts';
 import { followTheme, useSettings } from './state/settings.ts';
-import './styles/styles.css';
-import './screens/work/work.css';
 
 /** Opened at its front door with a session under way, the program goes where the work is. */
 function goToOpenSession(session: string | null): void {

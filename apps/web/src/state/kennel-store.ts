@@ -42,16 +42,21 @@ export function takePush(push: KennelPush): void {
   if (push.record !== useKennel.getState().record) return;
   switch (push.view) {
     case 'dogs':
-      return useKennel.setState({ dogs: push.dogs, isReady: !push.rough });
+      useKennel.setState({ dogs: push.dogs, isReady: !push.rough });
+      break;
     case 'standing':
-      return useKennel.setState({ standing: { dog: push.dog, view: push.standing } });
+      useKennel.setState({ standing: { dog: push.dog, view: push.standing } });
+      break;
     case 'work':
-      return useKennel.setState({ work: { session: push.session, isRough: push.rough, screen: push.work } });
+      useKennel.setState({ work: { session: push.session, isRough: push.rough, screen: push.work } });
+      break;
     case 'not-saved':
-      return useKennel.setState({ notSaved: push.notSaved });
+      useKennel.setState({ notSaved: push.notSaved });
+      break;
     case 'damage':
-      return useKennel.setState({ damage: push.damage });
+      useKennel.setState({ damage: push.damage });
+      break;
     case 'record-left':
-      return;
+      break;
   }
 }

@@ -57,7 +57,7 @@ export function panelWords(t: Tongue, trade: TradeWords) {
         case 'castM':
           return t.units === 'yards' ? 'yd' : 'm';
         case 'wayFraction':
-          return 'in 100';
+          return '%';
         case 'turnDeg':
         case 'gapDeg':
           return '°';

@@ -61,17 +61,19 @@ export function workWords(t: Tongue, trade: TradeWords) {
     nothingEasier: 'There is nothing easier to go back to.',
     nothingHarder: 'There is no step up from this.',
     nothingThatWay: 'There is nothing that way.',
+    invented: 'invented',
     chosen: 'Your choice',
     backToSuggested: 'As suggested',
     opening: 'Reading the record',
     after: {
-      cause: (skill: Skill, grade: Grade): string =>
-        `${trade.skill(skill)} ${trade.gradeOnKey(skill, grade)}: whose was it?`,
+      cause: (rep: number, skill: Skill, grade: Grade): string =>
+        `Rep ${t.number(rep)}, ${trade.skill(skill).toLowerCase()}: ${trade.gradeOnKey(skill, grade)}. Whose was it?`,
+      whose: 'Whose was it?',
       causeSaid: (cause: Cause): string => `Noted: ${trade.cause(cause).toLowerCase()}`,
       causes: { dog: 'Dog', handler: 'Me', setup: 'Set-up', unsure: 'Not sure' } as Readonly<
         Record<Cause, string>
       >,
-      expectation: 'How was it run, with no whistle?',
+      expectation: (rep: number): string => `Rep ${t.number(rep)}, straight through. How was it run?`,
       expectations: {
         none: 'Went straight out',
         'hangs-back': 'Hung back',

@@ -17,7 +17,10 @@ interface AfterStripProps {
 /** What may still be said of what was just recorded: whose it was, or how a send was run. Grading on lets it go. */
 export function AfterStrip({ after, onCause, onExpectation }: AfterStripProps) {
   const { work } = useWords();
-  const title = after.about === 'cause' ? work.after.cause(after.skill, after.grade) : work.after.expectation;
+  const title =
+    after.about === 'cause'
+      ? work.after.cause(after.repNumber, after.skill, after.grade)
+      : work.after.expectation(after.repNumber);
   return (
     <fieldset className="work-after" data-about={after.about}>
       <legend>{title}</legend>

@@ -15,7 +15,9 @@ export function LegsRow({ legs, graded }: LegsRowProps) {
   const now = useRef<HTMLLIElement>(null);
   const current = graded.length;
   // biome-ignore lint/correctness/useExhaustiveDependencies: scrolled into sight when another leg becomes the current one
-  useEffect(() => now.current?.scrollIntoView({ block: 'nearest', inline: 'nearest' }), [current]);
+  useEffect(() => {
+    now.current?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }, [current]);
   return (
     <ol className="work-legs" aria-label={work.legs}>
       {legs.map((leg, i) => {

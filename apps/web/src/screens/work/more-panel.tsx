@@ -20,7 +20,9 @@ interface MorePanelProps {
 export function MorePanel({ screen, rep, taps, onClose }: MorePanelProps) {
   const { work, trade, shell } = useWords();
   const title = useRef<HTMLHeadingElement>(null);
-  useEffect(() => title.current?.focus(), []);
+  useEffect(() => {
+    title.current?.focus({ preventScroll: true });
+  }, []);
   const { view } = screen;
   const graded = view.inHand?.graded.length ?? 0;
   const act = (job: () => void) => () => {
@@ -28,7 +30,6 @@ export function MorePanel({ screen, rep, taps, onClose }: MorePanelProps) {
     job();
   };
   return (
-    // biome-ignore lint/a11y/noNoninteractiveElementInteractions: Escape closes the panel wherever in it the keyboard stands
     <section
       className="work-panel"
       role="dialog"

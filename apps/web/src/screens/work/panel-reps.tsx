@@ -65,7 +65,7 @@ function RepLine({
           />
           {leg.grade !== 'good' && (
             <Choice
-              legend={work.after.cause(leg.skill, leg.grade)}
+              legend={work.after.whose}
               options={CAUSES.map((cause) => ({ value: cause, label: work.after.causes[cause] }))}
               value={leg.cause ?? 'dog'}
               onChoose={(cause) =>

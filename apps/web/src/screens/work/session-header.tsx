@@ -1,5 +1,6 @@
 import type { WorkView } from '@sedgeline/projections';
 import { useWords } from '../../parts/words-context.tsx';
+import { useKennel } from '../../state/kennel-store.ts';
 import { useNow } from './use-now.ts';
 
 /** No more than this without a break (common practice, no source). */
@@ -21,13 +22,15 @@ export function minutesToBreak(
 export function SessionHeader({ view }: { readonly view: WorkView }) {
   const { work } = useWords();
   const nowMs = useNow();
+  const isDemo = useKennel((s) => s.record === 'demo');
   const toBreak = minutesToBreak(view, nowMs);
   return (
     <header className="work-head">
       <h1>{view.dogName}</h1>
       <span className="work-head-rep">{work.rep(view.repNumber)}</span>
+      {isDemo && <span className="work-head-invented">{work.invented}</span>}
       <span className="work-head-clock">
-        <time aria-label={work.clockName}>{work.clock((nowMs - view.openedAtMs) / 1000)}</time>
+        <time title={work.clockName}>{work.clock((nowMs - view.openedAtMs) / 1000)}</time>
         {' · '}
         <span className={toBreak === 0 ? 'work-due' : undefined}>
           {toBreak === 0 ? work.breakDue : work.breakIn(toBreak)}

@@ -44,7 +44,10 @@ export function useWorkTaps(): WorkTaps {
     };
     const tell = (answer: TapAnswer, said: string | undefined, nothing: string): void => {
       if (answer.kind === 'stale') return;
-      if (answer.kind === 'nothing-that-way') return announce(nothing);
+      if (answer.kind === 'nothing-that-way') {
+        announce(nothing);
+        return;
+      }
       if (useSettings.getState().vibration) vibrate('recorded');
       const what =
         answer.kind === 'recorded' ? work.said.recorded(answer.repNumber, answer.legs) : (said ?? '');

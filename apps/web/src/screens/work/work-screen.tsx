@@ -30,7 +30,9 @@ export function WorkScreen({ session }: { readonly session: string }) {
   useEffect(() => {
     if (isReady) void watchSession(session);
   }, [isReady, session]);
-  useEffect(() => main.current?.focus({ preventScroll: true }), []);
+  useEffect(() => {
+    main.current?.focus({ preventScroll: true });
+  }, []);
   const dogName = screen?.view.dogName;
   useEffect(() => {
     if (dogName !== undefined) document.title = work.title(dogName);
