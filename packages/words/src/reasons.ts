@@ -58,8 +58,9 @@ export function reasonWords(t: Tongue, trade: TradeWords, chances: ChanceWords, 
   const change = (r: Reason): string => changes.phrase(r.field, r.from, r.to);
   const minutes = (n: number | undefined): string =>
     n === undefined ? '' : t.count(Math.round(n), 'minute', 'minutes');
+  /** A share as "1 in 4", where that is a way to say it: between 1 in 20 and 1 in 2. */
   const oneIn = (share: number | undefined): string =>
-    share !== undefined && share > 0 && share < 1
+    share !== undefined && share >= 0.05 && share <= 0.5
       ? ` About 1 send in ${t.number(1 / share)} does this dog good.`
       : '';
 

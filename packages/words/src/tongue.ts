@@ -38,10 +38,16 @@ const wholeAbove = (value: number): number => (Math.abs(value) < 3 ? 1 : 0);
 export function tongue(dialect: Dialect, units: Units): Tongue {
   const unitM = units === 'yards' ? METRES_PER_YARD : 1;
   const unit = units === 'yards' ? 'yard' : 'meter';
-  const format = (value: number, decimals: number, options: Intl.NumberFormatOptions): string =>
-    new Intl.NumberFormat(dialect, { maximumFractionDigits: decimals, ...options }).format(
-      tidy(value, decimals),
-    );
+  const formats = new Map<string, Intl.NumberFormat>();
+  const format = (value: number, decimals: number, options: Intl.NumberFormatOptions): string => {
+    const key = `${decimals} ${options.unit} ${options.unitDisplay}`;
+    let made = formats.get(key);
+    if (!made) {
+      made = new Intl.NumberFormat(dialect, { maximumFractionDigits: decimals, ...options });
+      formats.set(key, made);
+    }
+    return made.format(tidy(value, decimals));
+  };
   const shown = (lengthM: number): number => finite('lengthM', lengthM) / unitM;
   const listing = new Intl.ListFormat(dialect, { type: 'conjunction' });
   return {

@@ -27,7 +27,15 @@ export function drawObstacle(
     return `M${spot(plus(at, ahead, -5))} l${n(ahead.x * 10)} ${n(ahead.y * 10)}`;
   };
   const posts = kind === 2 ? [0, 1 / 3, 2 / 3, 1].map(upright).join(' ') : '';
-  return { mark: 'obstacle', level: kind, path, posts, foot: one.y > other.y ? one : other };
+  return {
+    mark: 'obstacle',
+    level: kind,
+    from: one,
+    to: other,
+    path,
+    posts,
+    foot: one.y > other.y ? one : other,
+  };
 }
 
 /** How far an obstacle may reach to both sides and still end on the card; a quarter of the longest at least. */

@@ -211,6 +211,6 @@ function markBoxes(mark: Mark): Box[] {
     case 'dog':
       return [around(mark.at, 9 * mark.size, 11 * mark.size)];
     case 'obstacle':
-      return [];
+      return boxesAlong(mark.from, mark.to, 4);
   }
 }

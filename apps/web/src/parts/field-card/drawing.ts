@@ -49,7 +49,14 @@ export type Mark =
       readonly role: ThingRole;
       readonly size: number;
     }
-  | { readonly mark: 'obstacle'; readonly level: 1 | 2 | 3; readonly path: string; readonly posts: string }
+  | {
+      readonly mark: 'obstacle';
+      readonly level: 1 | 2 | 3;
+      readonly from: Spot;
+      readonly to: Spot;
+      readonly path: string;
+      readonly posts: string;
+    }
   | { readonly mark: 'handler'; readonly at: Spot; readonly aimDeg: number; readonly size: number }
   | { readonly mark: 'dog'; readonly at: Spot; readonly aimDeg: number; readonly size: number };
 

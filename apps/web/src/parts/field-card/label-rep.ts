@@ -1,4 +1,4 @@
-import type { RepPicture } from '@sedgeline/engine/ground';
+import type { PlanePoint, RepPicture } from '@sedgeline/engine/ground';
 import type { PictureWords } from '@sedgeline/words';
 import type { CardBox, Mark, Spot } from './drawing.ts';
 import type { CardScale } from './fit-card.ts';
@@ -10,21 +10,29 @@ export type CardWords = PictureWords & { readonly dogName?: string | undefined }
 type PictureThing = RepPicture['things'][number];
 
 /** The name of a thing on the card: its own label, else what it is to the dog. */
-export function thingName(thing: PictureThing, words: CardWords): string {
+export function thingName(thing: PictureThing, picture: RepPicture, words: CardWords): string {
   if (thing.label) return thing.label;
   if (thing.kind === 'dummy' && thing.thing === 'memory') return words.memory;
-  if (thing.kind === 'dummy' && thing.role === 'asked') {
+  if (thing.kind === 'dummy' && thing.role === 'asked' && !isCastSideways(thing, picture)) {
     return thing.how === 'placed' || thing.how === undefined ? words.memory : words.mark;
   }
   return words.thing(thing.kind, thing.role);
 }
 
+/** A dummy that is seen at the end of a cast to the side is neither the memory nor a mark. */
+function isCastSideways(thing: PictureThing, picture: RepPicture): boolean {
+  return picture.strokes.some(
+    (stroke) => stroke.kind === 'cast' && stroke.side !== 'back' && apartM(thing, stroke.to) < 0.5,
+  );
+}
+
+const apartM = (a: PlanePoint, b: PlanePoint): number => Math.hypot(a.eastM - b.eastM, a.northM - b.northM);
+
 /** How far a thing lies: along the cast that goes to it, else from the send point. Metres. */
 export function thingDistanceM(thing: PictureThing, picture: RepPicture): number {
   const cast = picture.strokes.find((stroke) => stroke.kind === 'cast');
-  if (cast && Math.hypot(thing.eastM - cast.to.eastM, thing.northM - cast.to.northM) < 0.5)
-    return cast.lengthM;
-  return Math.hypot(thing.eastM - picture.sendFrom.eastM, thing.northM - picture.sendFrom.northM);
+  if (cast && apartM(thing, cast.to) < 0.5) return cast.lengthM;
+  return apartM(thing, picture.sendFrom);
 }
 
 /** Every label a card would like, the most important first. */
@@ -47,7 +55,8 @@ export function wantedLabels(
         text: words.blow(stroke.distanceM),
         tone: 'clay',
         at,
-        reachX: 10,
+        reachX: 24,
+        tieFromX: 10,
         reachY: 8,
         sides: free,
         tied: true,
@@ -67,7 +76,7 @@ export function wantedLabels(
   }
   const byRole = namedThings(picture);
   for (const thing of byRole) {
-    const text = words.thingAt(thingName(thing, words), thingDistanceM(thing, picture));
+    const text = words.thingAt(thingName(thing, picture, words), thingDistanceM(thing, picture));
     const reach = { reachX: 20, reachY: 12 };
     wanted.push({
       text,

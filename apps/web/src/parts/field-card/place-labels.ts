@@ -9,6 +9,8 @@ export interface WantedLabel {
   readonly at: Spot;
   readonly reachX: number;
   readonly reachY: number;
+  /** Where the tie begins, if the mark reaches less far than its label stands off; `reachX` when left out. */
+  readonly tieFromX?: number;
   readonly sides: readonly Side[];
   /** Tied to its mark by a thin line where it stands away from it. */
   readonly tied: boolean;
@@ -120,7 +122,8 @@ function leaderOf(label: WantedLabel, box: Box): PlacedLabel['leader'] {
   const right = box.x > label.at.x;
   const beside = right || box.x + box.width < label.at.x;
   if (!beside) return null;
-  const from = { x: label.at.x + (right ? label.reachX : -label.reachX), y: label.at.y };
+  const reach = label.tieFromX ?? label.reachX;
+  const from = { x: label.at.x + (right ? reach : -reach), y: label.at.y };
   const to = { x: right ? box.x - 4 : box.x + box.width + 4, y: middle };
   return Math.abs(to.x - from.x) < 6 ? null : { from: { x: from.x + (right ? 3 : -3), y: from.y }, to };
 }

@@ -1,7 +1,5 @@
 import type { CardBox, RepDrawing } from './drawing.ts';
 
-/** Steps a ruler may count in: ones, twos and fives, so that the eye can halve them. */
-const STEPS = [1, 2, 5, 10, 20, 50, 100, 200] as const;
 /** Least room between figures, in the drawing's units. */
 const LEAST_ROOM = 40;
 const FROM_EDGE = 14;
@@ -21,11 +19,18 @@ export function drawRuler(
   words: RulerWords,
 ): NonNullable<RepDrawing['ruler']> {
   const unit = unitsPerMetre * words.unitM;
-  const step = STEPS.find((candidate) => candidate * unit >= LEAST_ROOM) ?? 500;
+  const step = wholeStep(LEAST_ROOM / unit);
   const count = Math.max(0, Math.floor((footY - TOP) / (step * unit)));
   const ticks = Array.from({ length: 2 * count + 1 }, (_, i) => ({
     y: footY - (i * step * unit) / 2,
     text: i > 0 && i % 2 === 0 ? words.tick((i / 2) * step * words.unitM, i === 2 * count) : null,
   }));
   return { x: box.width - FROM_EDGE, top: footY - count * step * unit, foot: footY, ticks };
+}
+
+/** The least of 1, 2 and 5 times a power of ten that is not under `least`, and 1 at least: the eye can halve them. */
+function wholeStep(least: number): number {
+  if (least <= 1) return 1;
+  const ten = 10 ** Math.floor(Math.log10(least));
+  return [1, 2, 5, 10].map((times) => times * ten).find((step) => step >= least) ?? 10 * ten;
 }

@@ -5,7 +5,7 @@ import { type CardWords, thingDistanceM, thingName } from './label-rep.ts';
 export function sayRep(picture: RepPicture, words: CardWords): string {
   const way = picture.strokes.map((stroke) => sayStroke(stroke, words)).filter((text) => text !== '');
   const things = picture.things.map((thing) =>
-    words.thingAt(thingName(thing, words), thingDistanceM(thing, picture)),
+    words.thingAt(thingName(thing, picture, words), thingDistanceM(thing, picture)),
   );
   const handlerM = Math.hypot(
     picture.handlerAt.eastM - picture.sendFrom.eastM,

@@ -38,12 +38,14 @@ export function Honesty({ honesty }: { readonly honesty: StandingView['honesty']
               ))}
             </tbody>
           </table>
-          <p className="soft">
-            {better(
-              words.tongue.number(honesty.logLoss, 3),
-              words.tongue.number(honesty.alwaysAverageLogLoss, 3),
-            )}
-          </p>
+          {honesty.logLoss !== null && honesty.alwaysAverageLogLoss !== null && (
+            <p className="soft">
+              {better(
+                words.tongue.number(honesty.logLoss, 3),
+                words.tongue.number(honesty.alwaysAverageLogLoss, 3),
+              )}
+            </p>
+          )}
         </>
       ) : (
         <p>{few}</p>

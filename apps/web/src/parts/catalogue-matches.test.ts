@@ -1,0 +1,29 @@
+import { HANDLER_PLACES, SKILLS, TEMPTATIONS } from '@sedgeline/engine/ability';
+import { REASON_CODES as ENGINE_REASONS } from '@sedgeline/engine/session';
+import type { StoreFailureCode } from '@sedgeline/journal';
+import { REASON_CODES, STORE_FAILURE_CODES, words } from '@sedgeline/words';
+import { expect, it } from 'vitest';
+
+/** The catalogue depends on nobody, so its codes are written out a second time there; this is where the two must meet. */
+it('has a sentence for every reason the engine gives, and for no other', () => {
+  expect([...REASON_CODES].sort()).toEqual([...ENGINE_REASONS].sort());
+});
+
+it('has a sentence for every failure of a store, and for no other', () => {
+  const everyCode: Record<StoreFailureCode, true> = {
+    STORE_FULL: true,
+    STORE_REFUSED: true,
+    STORE_BROKEN: true,
+    STORE_CLOSED: true,
+    FACT_CONFLICT: true,
+  };
+  expect([...STORE_FAILURE_CODES].sort()).toEqual(Object.keys(everyCode).sort());
+});
+
+it('names every skill, temptation and handler place of the engine, no two alike', () => {
+  const { trade } = words();
+  expect(new Set(SKILLS.map(trade.skill)).size).toBe(SKILLS.length);
+  expect(new Set(SKILLS.map(trade.skillInWords)).size).toBe(SKILLS.length);
+  expect(new Set(TEMPTATIONS.map(trade.temptation)).size).toBe(TEMPTATIONS.length);
+  expect(new Set(HANDLER_PLACES.map(trade.handlerPlace)).size).toBe(HANDLER_PLACES.length);
+});
