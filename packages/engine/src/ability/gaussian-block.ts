@@ -74,19 +74,20 @@ export function widen(block: GaussianBlock, first: number, others: number): void
 
 const GAIN = new Float64Array(64);
 
-/** P h, into `GAIN`: column by column, so that the additions do not wait for one another. */
-function gainOf(block: GaussianBlock, h: SparseVector): void {
+/** P h, into `gain`: column by column, so that the additions do not wait for one another. */
+function gainOf(block: GaussianBlock, h: SparseVector, gain: Float64Array): void {
   const { cov } = block;
+  const { support, values, count } = h;
   const n = block.mean.length;
-  GAIN.fill(0, 0, n);
-  for (let k = 0; k < h.count; k++) {
-    const place = h.support[k]!;
-    const value = h.values[k]!;
+  gain.fill(0, 0, n);
+  for (let k = 0; k < count; k++) {
+    const place = support[k]!;
+    const value = values[k]!;
     let at = packedAt(place, 0);
-    for (let i = 0; i <= place; i++) GAIN[i]! += cov[at + i]! * value;
+    for (let i = 0; i <= place; i++) gain[i]! += cov[at + i]! * value;
     at += 2 * place + 1;
     for (let i = place + 1; i < n; i++) {
-      GAIN[i]! += cov[at]! * value;
+      gain[i]! += cov[at]! * value;
       at += i + 1;
     }
   }
@@ -100,17 +101,17 @@ function gainOf(block: GaussianBlock, h: SparseVector): void {
 export function updateBlock(block: GaussianBlock, h: SparseVector, shift: number, shrink: number): void {
   const { mean, cov } = block;
   const n = mean.length;
-  gainOf(block, h);
+  const gains = GAIN;
+  gainOf(block, h, gains);
   let at = 0;
   for (let i = 0; i < n; i++) {
-    const gain = GAIN[i]!;
-    if (gain === 0) {
-      at += i + 1;
-      continue;
+    const gain = gains[i]!;
+    if (gain !== 0) {
+      mean[i]! += gain * shift;
+      const scaled = gain * shrink;
+      for (let j = 0; j <= i; j++) cov[at + j]! -= scaled * gains[j]!;
     }
-    mean[i]! += gain * shift;
-    const scaled = gain * shrink;
-    for (let j = 0; j <= i; j++) cov[at++]! -= scaled * GAIN[j]!;
+    at += i + 1;
   }
 }
 
