@@ -109,6 +109,29 @@ describe('file store: the file', () => {
     }
   });
 
+  it('[S2] the power cut at the n-th change, for n = 1 until none is cut: all or none, nothing acknowledged lost', async () => {
+    const files = failingFileSystem();
+    for (let n = 1; ; n += 1) {
+      if (n > 100) throw new Error('expected an append to need fewer than 100 changes');
+      await rm(path, { force: true });
+      await openFileStore(path).append([kitFact(1)]);
+      const end = files.cutPowerAt(n);
+      const result = await openFileStore(path, files).append([kitFact(2), kitFact(3), kitFact(4)]);
+      const isCut = end();
+      // The process that held the lock is gone; here it is this one, so that its lock is taken away by hand.
+      await rm(`${path}.lock`, { force: true });
+      const all = ['fact-000001', 'fact-000002', 'fact-000003', 'fact-000004'];
+      const { ids: there, damage } = await ids(openFileStore(path));
+      expect([all.slice(0, 1), all]).toContainEqual(there);
+      if (result.ok) expect(there).toEqual(all);
+      expect(damage).toEqual([]);
+      expect(await openFileStore(path).append([kitFact(5)])).toEqual({ ok: true, value: { added: 1 } });
+      expect((await ids(openFileStore(path))).ids).toEqual([...there, 'fact-000005']);
+      for (const name of await readdir(folder)) if (name !== 'journal.jsonl') await rm(join(folder, name));
+      if (!isCut) break;
+    }
+  });
+
   it('lets a byte order mark, CRLF and blank lines pass, and knows those facts again', async () => {
     await writeFile(path, `\ufeff${line(1).trimEnd()}\r\n\r\n${line(2).trimEnd()}\r\n`);
     const store = openFileStore(path);
