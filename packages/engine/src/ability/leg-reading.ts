@@ -13,7 +13,7 @@ function daysSince(atMs: number, sinceMs: number, atMost: number): number {
   return Math.min(Math.max(0, atMs - sinceMs) / MS_PER_DAY, atMost);
 }
 
-/** Gain of the waiting session, if `session` is another (or yet to come): `gain x fading^(sessions gained)`. */
+/** Gain of the waiting session, if `session` is another (or yet to come): `gain x fading^(sessions gained)` (damped trend, Gardner1985). */
 export function waitingGain(skill: SkillState | null, session: string | null, priors: AbilityPriors): number {
   if (skill === null || skill.waiting === null || skill.waiting === session) return 0;
   return priors.gainPerSession * priors.gainFading ** skill.gained;
