@@ -1,6 +1,12 @@
 import type { Ask, Skill } from '@sedgeline/engine/ability';
 import { seededRandom } from '@sedgeline/engine/numeric';
-import { focusOf, isPurpose, type NextInput, type WorkedRep } from '@sedgeline/engine/session';
+import {
+  focusOf,
+  isPurpose,
+  type NextInput,
+  type WorkedRep,
+  wantedCleanShare,
+} from '@sedgeline/engine/session';
 import { askedChain } from '../record/asked-chain.ts';
 import type { RepRecord, SessionRecord, TrainingRecord } from '../record/training-record.ts';
 import type { AbilityTimeline } from '../timeline/ability-timeline.ts';
@@ -56,7 +62,7 @@ export function nextInput(
     minutesSinceBreak: Math.max(0, (atMs - lastBreakOrStartMs(session)) / MINUTE_MS),
     repsSinceBreak: at.repsSinceBreak,
     breaks: session.breaks.length,
-    cleanSends: walk.cleanSends,
+    cleanShareWanted: wantedCleanShare(walk.cleanSends),
     random: seededRandom(mixed(seed, session.session, reps.length)),
   };
 }

@@ -4,7 +4,6 @@ import {
   type NextInput,
   nextRep,
   type PictureConditions,
-  wantedCleanShare,
 } from '@sedgeline/engine/session';
 import { usualStopConditions } from '@sedgeline/engine/whistle';
 import type { RepThread } from '../record/rep-thread.ts';
@@ -86,7 +85,7 @@ export function workView(
     lastBreakOrStartMs: lastBreakOrStartMs(session),
     done: done.map(summary),
     undo: session.closedAtMs === null ? lastUndo(threads) : null,
-    cleanShareWanted: wantedCleanShare(input.cleanSends),
+    cleanShareWanted: input.cleanShareWanted,
   };
 }
 

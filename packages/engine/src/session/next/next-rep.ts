@@ -3,7 +3,6 @@ import { afterExcused, afterMiss } from './after-miss.ts';
 import { askNext, endHere } from './answer.ts';
 import { straightThrough } from './chains.ts';
 import { BAND, buildRep, easierRep, knownRep, likeliestRep } from './choose.ts';
-import { wantedCleanShare } from './clean-share.ts';
 import { finish } from './finish.ts';
 import { lineOfWork } from './line-of-work.ts';
 import type { NextAnswer, Reason } from './next-answer.ts';
@@ -74,7 +73,7 @@ function first(input: NextInput, skill: Skill): NextAnswer {
 /** Draws whether this send is run straight through: each send alike, with the share this dog's own record wants. */
 function cleanSend(input: NextInput, skill: Skill): NextAnswer | null {
   if (input.reps.at(-1)?.purpose === 'easier') return null;
-  const share = wantedCleanShare(input.cleanSends);
+  const share = input.cleanShareWanted;
   if (input.random.uniform() >= share) return null;
   const chain = buildRep(input, skill, false) ?? knownRep(input, skill);
   const legs = chain ? straightThrough(chain.legs) : null;

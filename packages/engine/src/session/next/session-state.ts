@@ -2,7 +2,6 @@ import type { AbilityFilter, Ask, Cause, Grade, LegQuestion, Skill } from '../..
 import type { Random } from '../../numeric/index.ts';
 import type { LaidLeg } from '../picture/chain-shape.ts';
 import type { Success } from './base.ts';
-import type { CleanSend } from './clean-share.ts';
 import type { Purpose } from './next-answer.ts';
 
 /** A leg of this session as it was graded. */
@@ -39,7 +38,8 @@ export interface NextInput {
   readonly minutesSinceBreak: number;
   readonly repsSinceBreak: number;
   readonly breaks: number;
-  readonly cleanSends: readonly CleanSend[];
+  /** Share of sends to be run straight through, by this dog's own record (`wantedCleanShare`). */
+  readonly cleanShareWanted: number;
   readonly random: Random;
 }
 
