@@ -9,11 +9,15 @@ import { addCounts, allGood, countLine, countPlaywright, countVitest } from './t
 const reportFolder = inRoot('.cache', 'test');
 const reportFile = (name) => `${reportFolder}/${name}.json`;
 
+/** A runner that takes longer hangs: it is ended, and counts as crashed. */
+const UNIT_LIMIT_MS = 25 * 60_000;
+const BROWSER_LIMIT_MS = 40 * 60_000;
+
 async function runVitest() {
   const vitest = inRoot('node_modules', 'vitest', 'vitest.mjs');
   const file = reportFile('unit');
   const args = ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
-  const { code } = await runNode(vitest, args, { output: 'inherit' });
+  const { code } = await runNode(vitest, args, { output: 'inherit', limitMs: UNIT_LIMIT_MS });
   return countVitest(file, code);
 }
 
@@ -22,7 +26,11 @@ async function runPlaywright() {
   const playwright = inRoot('node_modules', '@playwright', 'test', 'cli.js');
   const file = reportFile('browser');
   const env = { ...process.env, SEDGELINE_BROWSER: browser, PLAYWRIGHT_JSON_OUTPUT_FILE: file };
-  const { code } = await runNode(playwright, ['test', '--reporter=line,json'], { env, output: 'inherit' });
+  const { code } = await runNode(playwright, ['test', '--reporter=line,json'], {
+    env,
+    output: 'inherit',
+    limitMs: BROWSER_LIMIT_MS,
+  });
   return countPlaywright(file, code);
 }
 

@@ -18,7 +18,7 @@ afterAll(() => rmSync(webFolder, { recursive: true }));
 
 function startServer(...args: string[]) {
   const child = spawn(process.execPath, ['--import', 'tsx', main, ...args], {
-    stdio: ['ignore', 'pipe', 'pipe'],
+    stdio: ['pipe', 'pipe', 'pipe'],
   });
   running.add(child);
   const said = { out: '', err: '' };
@@ -54,6 +54,20 @@ test.each(['SIGINT', 'SIGTERM'] as const)(
     expect(server.said.err).toBe('');
   },
 );
+
+test('ends with 0 when its input does, where told so: whoever started it is gone', async () => {
+  const server = startServer('--port', '0', '--web', webFolder, '--ends-with-input');
+  await server.address();
+  server.child.stdin.end();
+  expect(await server.exit).toBe(0);
+});
+
+test('ends with 0 on a signal though its input is still open', async () => {
+  const server = startServer('--port', '0', '--web', webFolder, '--ends-with-input');
+  await server.address();
+  server.child.kill('SIGTERM');
+  expect(await server.exit).toBe(0);
+});
 
 test('a taken port is one clear line and exit 5', async () => {
   const holder = createServer().listen(0, '127.0.0.1');

@@ -11,7 +11,7 @@ const builtWebFolder = (): string =>
   resolve(dirname(fileURLToPath(import.meta.url)), '..', '..', 'web', 'dist');
 
 /** What the running server needs of its process. */
-export type ServerProcess = Pick<NodeJS.Process, 'stdout' | 'stderr' | 'once'>;
+export type ServerProcess = Pick<NodeJS.Process, 'stdin' | 'stdout' | 'stderr' | 'once'>;
 
 /** The address to open: a server on every interface is reached by the machine's own name. */
 export function addressOf({ address, port, family }: AddressInfo): string {
@@ -19,14 +19,16 @@ export function addressOf({ address, port, family }: AddressInfo): string {
   return family === 'IPv6' ? `http://[${address}]:${port}/` : `http://${address}:${port}/`;
 }
 
-const signalled = (from: ServerProcess): Promise<void> =>
+const toldToEnd = (from: ServerProcess, endsWithInput: boolean): Promise<void> =>
   new Promise((done) => {
     from.once('SIGINT', () => done());
     from.once('SIGTERM', () => done());
+    if (endsWithInput) from.stdin.resume().once('close', () => done());
   });
 
 /**
- * Starts the server, prints the one line with its address when it answers, and serves until SIGINT or SIGTERM; requests
+ * Starts the server, prints the one line with its address when it answers, and serves until SIGINT or SIGTERM (or the end of its
+ * input, where told so); requests
  * under way are answered first (a second signal ends it at once). Resolves with the exit status: 0, 2 for wrong usage,
  * 5 where the world said no, that with one line `error[CODE]: what is wrong; what to do` on standard error.
  */
@@ -37,7 +39,7 @@ export async function runServer(args: readonly string[], from: ServerProcess): P
   };
   const settings = readSettings(args, builtWebFolder());
   if (!settings.ok) return refuse(settings.failure);
-  const { host, port, webFolder } = settings.value;
+  const { host, port, webFolder, endsWithInput } = settings.value;
   const folder = resolve(webFolder);
   if (!existsSync(join(folder, 'index.html'))) {
     const message = `the web app is not built (no index.html in ${folder}); run npm run build`;
@@ -52,9 +54,10 @@ export async function runServer(args: readonly string[], from: ServerProcess): P
   }
   const address = app.addresses().find((one) => typeof one === 'object');
   if (address === undefined) throw new Error('listening, but on no address');
-  const ended = signalled(from);
+  const ended = toldToEnd(from, endsWithInput);
   from.stdout.write(`Sedgeline is at ${addressOf(address)}\n`);
   await ended;
+  if (endsWithInput) from.stdin.destroy();
   await app.close();
   return 0;
 }

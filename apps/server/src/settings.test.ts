@@ -6,11 +6,17 @@ const read = (...args: string[]) => readSettings(args, '/built');
 
 describe('settings', () => {
   test('left out, only this machine is answered', () => {
-    expect(read()).toEqual({ ok: true, value: { host: '127.0.0.1', port: 4180, webFolder: '/built' } });
+    expect(read()).toEqual({
+      ok: true,
+      value: { host: '127.0.0.1', port: 4180, endsWithInput: false, webFolder: '/built' },
+    });
   });
   test('what is given is taken', () => {
-    const wanted = { host: '0.0.0.0', port: 0, webFolder: '/other' };
-    expect(read('--port', '0', '--host=0.0.0.0', '--web', '/other')).toEqual({ ok: true, value: wanted });
+    const wanted = { host: '0.0.0.0', port: 0, endsWithInput: true, webFolder: '/other' };
+    expect(read('--port', '0', '--host=0.0.0.0', '--web', '/other', '--ends-with-input')).toEqual({
+      ok: true,
+      value: wanted,
+    });
   });
   test.each([
     ['--port', 'x'],

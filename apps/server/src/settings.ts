@@ -6,6 +6,8 @@ export interface Settings {
   readonly host: string;
   /** 0 lets the system choose. */
   readonly port: number;
+  /** Ends when standard input does: whoever started the server is gone, however it went. */
+  readonly endsWithInput: boolean;
   /** Folder of the built web app. */
   readonly webFolder: string;
 }
@@ -13,7 +15,12 @@ export interface Settings {
 export const DEFAULT_HOST = '127.0.0.1';
 export const DEFAULT_PORT = 4180;
 
-const OPTIONS = { host: { type: 'string' }, port: { type: 'string' }, web: { type: 'string' } } as const;
+const OPTIONS = {
+  host: { type: 'string' },
+  port: { type: 'string' },
+  web: { type: 'string' },
+  'ends-with-input': { type: 'boolean' },
+} as const;
 
 function parsed(args: readonly string[]) {
   try {
@@ -24,13 +31,14 @@ function parsed(args: readonly string[]) {
 }
 
 /**
- * Reads `--port N`, `--host H` and `--web FOLDER`. Left out: 4180, 127.0.0.1 (this machine alone) and the folder given.
+ * Reads `--port N`, `--host H`, `--web FOLDER` and `--ends-with-input`. Left out: 4180, 127.0.0.1 (this machine alone), the
+ * folder given, and serving until a signal.
  * An option it does not know, or a port that is none, is the usage failure.
  */
 export function readSettings(args: readonly string[], builtWebFolder: string): ServerResult<Settings> {
   const values = parsed(args);
   if (typeof values === 'string')
-    return failed('USAGE', `${values}; the options are --port, --host and --web`);
+    return failed('USAGE', `${values}; the options are --port, --host, --web and --ends-with-input`);
   const portText = values.port ?? String(DEFAULT_PORT);
   const port = Number(portText);
   if (!/^\d{1,5}$/.test(portText) || port > 65_535) {
@@ -38,5 +46,6 @@ export function readSettings(args: readonly string[], builtWebFolder: string): S
   }
   const host = values.host ?? DEFAULT_HOST;
   if (host === '') return failed('USAGE', '--host is empty; give an address such as 127.0.0.1');
-  return { ok: true, value: { host, port, webFolder: values.web ?? builtWebFolder } };
+  const endsWithInput = values['ends-with-input'] ?? false;
+  return { ok: true, value: { host, port, endsWithInput, webFolder: values.web ?? builtWebFolder } };
 }
