@@ -27,9 +27,12 @@ export function chanceWords() {
     plain: (chance: number): string => `${inHundred(chance)} in 100`,
     /** "84 in 100, may be 72 to 92". */
     withInterval,
-    /** The same for a narrow table, without "in 100": "84, may be 72 to 92". */
+    /** A chance and its interval without "in 100", for a table of figures: "84, may be 72 to 92". */
     shortInterval: (chance: number, [low, high]: readonly [number, number]): string =>
       `${inHundred(chance)}, may be ${inHundred(low)} to ${inHundred(high)}`,
+    /** The interval alone, for a narrow table: "may be 72 to 92". */
+    mayBe: ([low, high]: readonly [number, number]): string =>
+      `may be ${inHundred(low)} to ${inHundred(high)}`,
     /** A share that was counted: "76 in 100"; it may be 0 or 100. */
     share: shareOf,
     /** "92 in 100 to 61 in 100" for a step. */

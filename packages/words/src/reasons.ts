@@ -47,8 +47,9 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 /** A plain sentence for every reason, from its figures; a figure that is missing leaves its part of the sentence out. */
 export function reasonWords(t: Tongue, trade: TradeWords, chances: ChanceWords, changes: ChangeWords) {
-  const at = (skill: Skill | undefined): string =>
-    skill ? ` at ${trade.skillInWords(skill).toLowerCase()}` : '';
+  /** "Stop on the whistle: easier", or "Easier" where no skill is named. */
+  const about = (skill: Skill | undefined, rest: string): string =>
+    skill ? `${trade.skillInWords(skill)}: ${rest}` : capital(rest);
   const step = (r: Reason): string =>
     r.chanceBefore !== undefined && r.chanceNow !== undefined
       ? `, ${chances.change(r.chanceBefore, r.chanceNow)}`
@@ -66,14 +67,14 @@ export function reasonWords(t: Tongue, trade: TradeWords, chances: ChanceWords, 
 
   const sentences: Readonly<Record<ReasonCode, (r: Reason) => string>> = {
     'known-first': (r) => `Something known first${step(r)}.`,
-    'nothing-known-yet': (r) => `Nothing is known yet${at(r.skill)}, so this begins at the easy end.`,
-    'easy-end': (r) => `The easy end${at(r.skill)}${step(r)}.`,
+    'nothing-known-yet': (r) => about(r.skill, 'nothing is known yet, so this begins at the easy end.'),
+    'easy-end': (r) => about(r.skill, `the easy end${step(r)}.`),
     'one-thing-raised': (r) => `One thing more: ${change(r)}${step(r)}.`,
     'hold-here': (r) => `Stay at this${step(r)}: get it sure before more is asked.`,
     'one-thing-lowered': (r) => `One thing less: ${change(r)}${step(r)}.`,
     'easier-after-miss': (r) => `Easier after a miss: ${change(r)}${step(r)}. Get it right, then try again.`,
     'two-misses-end-this': (r) =>
-      `Two misses running${at(r.skill)}: leave it for today and do something known.`,
+      about(r.skill, 'two misses running, so leave it for today and do something known.'),
     'repeat-set-up-better': () => 'That was not the dog. The same again, set up better, with no fuss.',
     'run-clean': (r) =>
       `Straight through, no whistle, so that the dog keeps going out hard.${oneIn(r.share)}`,

@@ -33,7 +33,7 @@ const same = (word: string) => ({ short: word, long: word });
 
 const CAST_GRADES: GradeWords = {
   good: same('took it'),
-  fair: { short: 'drifted, or two', long: 'drifted, or a second signal' },
+  fair: { short: 'drifted, two', long: 'drifted, or a second signal' },
   missed: same('refused'),
 };
 
@@ -43,7 +43,7 @@ const GRADE_WORDS: Readonly<Record<Skill, GradeWords>> = {
   line: {
     good: same('straight'),
     fair: same('drifted'),
-    missed: { short: 'wrong, or no go', long: 'wrong line, or would not go' },
+    missed: { short: 'wrong, no go', long: 'wrong line, or would not go' },
   },
   stop: {
     good: same('prompt'),
@@ -54,9 +54,9 @@ const GRADE_WORDS: Readonly<Record<Skill, GradeWords>> = {
   'cast-right': CAST_GRADES,
   'cast-back': CAST_GRADES,
   hunt: {
-    good: { short: 'held and found', long: 'held the area and found' },
-    fair: { short: 'pulled off once', long: 'pulled off once, or slow' },
-    missed: { short: 'left or gave up', long: 'left the area, or gave up' },
+    good: { short: 'held, found', long: 'held the area and found' },
+    fair: { short: 'pulled off', long: 'pulled off once, or slow' },
+    missed: { short: 'gave up', long: 'left the area, or gave up' },
   },
   mark: {
     good: same('straight to it'),
@@ -70,7 +70,7 @@ const GRADE_WORDS: Readonly<Record<Skill, GradeWords>> = {
   },
   delivery: {
     good: same('to hand'),
-    fair: { short: 'slow or mouthed', long: 'slow, or mouthed it' },
+    fair: { short: 'slow, mouthed', long: 'slow, or mouthed it' },
     missed: same('dropped'),
   },
   recall: {
@@ -80,7 +80,7 @@ const GRADE_WORDS: Readonly<Record<Skill, GradeWords>> = {
   },
   heel: {
     good: same('close'),
-    fair: { short: 'ahead or behind', long: 'ahead or behind, put right by a word' },
+    fair: { short: 'ahead, behind', long: 'ahead or behind, put right by a word' },
     missed: { short: 'left heel', long: 'left heel, or pulled' },
   },
   leave: {

@@ -1,8 +1,9 @@
-import { HANDLER_PLACES, SKILLS, TEMPTATIONS } from '@sedgeline/engine/ability';
+import { GRADES, HANDLER_PLACES, SKILLS, TEMPTATIONS } from '@sedgeline/engine/ability';
 import { REASON_CODES as ENGINE_REASONS } from '@sedgeline/engine/session';
 import type { StoreFailureCode } from '@sedgeline/journal';
 import { REASON_CODES, STORE_FAILURE_CODES, words } from '@sedgeline/words';
 import { expect, it } from 'vitest';
+import { textWidth } from './field-card/text-width.ts';
 
 /** The catalogue depends on nobody, so its codes are written out a second time there; this is where the two must meet. */
 it('has a sentence for every reason the engine gives, and for no other', () => {
@@ -26,4 +27,14 @@ it('names every skill, temptation and handler place of the engine, no two alike'
   expect(new Set(SKILLS.map(trade.skillInWords)).size).toBe(SKILLS.length);
   expect(new Set(TEMPTATIONS.map(trade.temptation)).size).toBe(TEMPTATIONS.length);
   expect(new Set(HANDLER_PLACES.map(trade.handlerPlace)).size).toBe(HANDLER_PLACES.length);
+});
+
+/** Three keys on a card of 360: (360 - 24 at the sides - 16 between) / 3, less 4 of edge; 14 is the key's small type. */
+it('has words for the keys that stand on one line of the narrowest phone', () => {
+  const { trade } = words();
+  const key = (360 - 24 - 16) / 3 - 4;
+  for (const skill of SKILLS) {
+    for (const grade of GRADES)
+      expect(textWidth(trade.gradeOnKey(skill, grade), 14)).toBeLessThanOrEqual(key);
+  }
 });

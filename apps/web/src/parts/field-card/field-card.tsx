@@ -1,14 +1,18 @@
 import type { RepPicture } from '@sedgeline/engine/ground';
-import { useId, useMemo } from 'react';
+import { useId, useMemo, useRef } from 'react';
 import { useWords } from '../words-context.tsx';
 import { CardMark } from './card-mark.tsx';
 import { drawRep } from './draw-rep.ts';
-import type { RepDrawing } from './drawing.ts';
+import type { CardBox, RepDrawing } from './drawing.ts';
 import './field-card.css';
 import { sayRep } from './say-rep.ts';
 import { n } from './spots.ts';
+import { useOwnShape } from './use-own-shape.ts';
 
-/** The drawing's own size; on screen the card is as wide as its place and scales as one. */
+/**
+ * The drawing's own size; on screen the card is as wide as its place and scales as one. Where its place is taller or
+ * lower than this, a labelled card is drawn anew in the place's own shape, so that no ground is lost at its sides.
+ */
 const SIZES = {
   full: { width: 366, height: 300, labels: true },
   low: { width: 366, height: 224, labels: true },
@@ -29,11 +33,17 @@ export function FieldCard({ picture, size = 'full', dogName, title }: FieldCardP
   const words = useWords();
   const id = useId();
   const cardWords = useMemo(() => ({ ...words.picture, dogName }), [words, dogName]);
-  const drawing = useMemo(() => drawRep(picture, SIZES[size], cardWords), [picture, size, cardWords]);
+  const svg = useRef<SVGSVGElement>(null);
+  const shape = useOwnShape(svg);
+  const drawing = useMemo(
+    () => drawRep(picture, boxOf(size, shape), cardWords),
+    [picture, size, shape, cardWords],
+  );
   const said = useMemo(() => sayRep(picture, cardWords), [picture, cardWords]);
   const { width, height } = drawing.box;
   return (
     <svg
+      ref={svg}
       className={`field-card field-card-${size}`}
       viewBox={`0 0 ${width} ${height}`}
       role="img"
@@ -70,6 +80,16 @@ export function FieldCard({ picture, size = 'full', dogName, title }: FieldCardP
       ))}
     </svg>
   );
+}
+
+/** Lowest and tallest a card may be drawn, as height over width: below it no label fits, above it is empty ground. */
+const LOWEST = 0.45;
+const TALLEST = 1.4;
+
+function boxOf(size: keyof typeof SIZES, shape: number | null): CardBox {
+  const box = SIZES[size];
+  if (shape === null || !box.labels) return box;
+  return { ...box, height: Math.round(box.width * Math.min(TALLEST, Math.max(LOWEST, shape))) };
 }
 
 function Ruler({ ruler }: { readonly ruler: NonNullable<RepDrawing['ruler']> }) {

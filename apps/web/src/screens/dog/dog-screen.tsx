@@ -44,11 +44,11 @@ export function DogScreen({ view, hasOpenSession, nowMs, onWork }: DogScreenProp
         <p className="dog-empty">{words.dog.empty(view.name)}</p>
       ) : (
         <>
-          <dl className="dog-asks-explained soft">
-            <div>{words.dog.askExplained.easy}</div>
-            <div>{words.dog.askExplained.usual}</div>
-            <div>{words.dog.askExplained.far}</div>
-          </dl>
+          <ul className="dog-asks-explained soft">
+            <li>{words.dog.askExplained.easy}</li>
+            <li>{words.dog.askExplained.usual}</li>
+            <li>{words.dog.askExplained.far}</li>
+          </ul>
           <div className="dog-cards">
             {view.skills.map((skill) => (
               <SkillCard key={skill.skill} standing={skill} nowMs={nowMs} />

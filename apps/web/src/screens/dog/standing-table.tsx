@@ -80,7 +80,10 @@ function AskCell({
   if (!ask) return <td>{words.dog.table.none}</td>;
   return (
     <td>
-      <b className="figures standing-chance">{words.chances.shortInterval(ask.chance, ask.interval90)}</b>
+      <span className="figures standing-chance">
+        <b>{words.chances.inHundred(ask.chance)}</b>{' '}
+        <span className="soft">{words.chances.mayBe(ask.interval90)}</span>
+      </span>
       <ChanceBar thin of={words.dog.ask(ask.name)} chance={ask.chance} interval90={ask.interval90} />
       <span className="soft figures">{words.ask.figures(standing.skill, ask.ask)}</span>
     </td>

@@ -60,7 +60,7 @@ export function DogRow({
       </ul>
       <p className="dog-row-load soft figures">
         <span>{row.week(dog.minutesThisWeek)}</span>
-        <span>{row.legs(dog.legs, dog.sessions)}</span>
+        {dog.legs > 0 && <span>{row.legs(dog.legs, dog.sessions)}</span>}
       </p>
       <Button
         look={dog.openSession === null ? 'plain' : 'main'}
