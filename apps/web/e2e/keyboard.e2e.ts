@@ -12,8 +12,8 @@ async function tabTo(page: Page, name: string): Promise<void> {
       const element = document.activeElement;
       if (!(element instanceof HTMLElement)) return '';
       const labels =
-        'labels' in element ? [...(element.labels as NodeListOf<HTMLElement>)].map((l) => l.innerText) : [];
-      return [element.getAttribute('aria-label') ?? element.innerText, ...labels].join('\n');
+        'labels' in element ? [...(element.labels as NodeListOf<HTMLElement>)].map((l) => l.textContent) : [];
+      return [element.getAttribute('aria-label') ?? element.textContent, ...labels].join('\n');
     });
     if (at.includes(name)) return;
   }

@@ -1,16 +1,47 @@
+import type { Page } from '@playwright/test';
 import { expect, test } from './served-app.ts';
 import { allWell, exportedFacts, gradeLeg, repNumber, said, startFirst } from './steps.ts';
 
-test('a full device is said, the rep is kept, a file is offered, and the next tap saves both', async ({
+/**
+ * Put before the worker's own script: while told so, the browser's database says that it is full, as it says it on a
+ * full phone. (Chromium's own override of the quota does not reach IndexedDB.)
+ */
+const FULL_WHEN_TOLD = `
+  let isFull = false;
+  new BroadcastChannel('test-room').onmessage = ({ data }) => { isFull = data === 'full'; };
+  for (const name of ['add', 'put']) {
+    const write = IDBObjectStore.prototype[name];
+    IDBObjectStore.prototype[name] = function (...all) {
+      if (isFull) throw new DOMException('no room (the test says so)', 'QuotaExceededError');
+      return write.apply(this, all);
+    };
+  }
+`;
+const REFUSED = `indexedDB.open = () => { throw new DOMException('refused (the test says so)', 'SecurityError'); };\n`;
+
+/** Lets the kennel's worker begin with a script of the test's. */
+async function beginWorkerWith(page: Page, script: string): Promise<void> {
+  await page.route('**/*kennel-worker*.js', async (route) => {
+    const answer = await route.fetch();
+    await route.fulfill({ response: answer, body: script + (await answer.text()) });
+  });
+}
+
+const tellRoom = (page: Page, room: 'full' | 'free') =>
+  page.evaluate((word) => {
+    const channel = new BroadcastChannel('test-room');
+    channel.postMessage(word);
+    channel.close();
+  }, room);
+
+test('a full device is said, the rep is kept, a file is offered, and the next try saves it', async ({
   page,
-  context,
-  baseURL,
 }) => {
+  await beginWorkerWith(page, FULL_WHEN_TOLD);
   await page.goto('/');
   await startFirst(page, 'Brent', 'stop');
   await allWell(page);
-  const devtools = await context.newCDPSession(page);
-  await devtools.send('Storage.overrideQuotaForOrigin', { origin: baseURL, quotaSize: 1 });
+  await tellRoom(page, 'full');
 
   const n = await repNumber(page);
   await gradeLeg(page, 'good');
@@ -34,22 +65,16 @@ test('a full device is said, the rep is kept, a file is offered, and the next ta
     .map((line) => JSON.parse(line));
   expect(facts.map((fact) => fact.kind)).toEqual(['rep-recorded']);
 
-  // Room again: the next tap saves what waited too.
-  await devtools.send('Storage.overrideQuotaForOrigin', { origin: baseURL });
+  // Room again: another try saves what waited.
+  await tellRoom(page, 'free');
   await page.getByRole('button', { name: said.work.notSaved.retry }).click();
   await expect(bar).toBeHidden();
   const kinds = (await exportedFacts(page)).map((fact) => fact.kind);
   expect(kinds.filter((kind) => kind === 'rep-recorded')).toHaveLength(2);
 });
 
-test('a browser that lets nothing be kept is said, and work goes on in memory', async ({ page, context }) => {
-  await context.addInitScript(() => undefined);
-  await page.route('**/*kennel-worker*.js', async (route) => {
-    const answer = await route.fetch();
-    const refuse =
-      "indexedDB.open = () => { throw new DOMException('refused by the test', 'SecurityError'); };\n";
-    await route.fulfill({ response: answer, body: refuse + (await answer.text()) });
-  });
+test('a browser that lets nothing be kept is said, and work goes on in memory', async ({ page }) => {
+  await beginWorkerWith(page, REFUSED);
   await page.goto('/');
   await startFirst(page, 'Gadwall', 'stop');
   await expect(page.locator('.work-not-saved')).toHaveAttribute('data-code', 'STORE_REFUSED');
