@@ -95,7 +95,7 @@ class AssumedDensityFilter implements AbilityFilter {
     return {
       noneMissed,
       allGood: Math.min(noneMissed, sharedProduct(good, shared + gap.variance)),
-      interval90: sharedProductInterval(notMissed, shared),
+      interval90: sharedProductInterval(notMissed, shared, noneMissed),
     };
   }
 

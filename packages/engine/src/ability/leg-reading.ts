@@ -1,3 +1,4 @@
+import { MS_PER_DAY } from '../quantity/time.ts';
 import { SKILLS } from './ask.ts';
 import { DEMANDS, demandVector } from './demands.ts';
 import { type DogState, type FilterState, newSkillState, type SkillState, WIDTH } from './filter-state.ts';
@@ -6,8 +7,6 @@ import type { LegQuestion, LogitPart } from './leg.ts';
 import { oddKey } from './odd-key.ts';
 import type { Moments } from './ordinal-update.ts';
 import type { AbilityPriors } from './priors.ts';
-
-const MS_PER_DAY = 86_400_000;
 
 function daysSince(atMs: number, sinceMs: number, atMost: number): number {
   return Math.min(Math.max(0, atMs - sinceMs) / MS_PER_DAY, atMost);

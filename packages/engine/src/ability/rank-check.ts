@@ -1,5 +1,6 @@
 import type { Random } from '../numeric/random.ts';
 import { seededRandom } from '../numeric/random.ts';
+import { MS_PER_DAY } from '../quantity/time.ts';
 import { EASY_CONTEXT } from './ask-range.ts';
 import { createAbilityFilter } from './filter.ts';
 import type { LogitEstimate } from './forecaster.ts';
@@ -55,7 +56,7 @@ export function calibrationSample(dogs: number, seed: number): CalibrationSample
       dog: 'a',
       skill: 'stop',
       session: null,
-      atMs: last.atMs + 14 * 86_400_000,
+      atMs: last.atMs + 14 * MS_PER_DAY,
       ask: { distanceM: 120, wayFraction: 0.8, temptation: 'shot-and-dummy', handlerPlace: 'apart' },
       context: EASY_CONTEXT,
     } as const;

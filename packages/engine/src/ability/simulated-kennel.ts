@@ -1,5 +1,6 @@
 import { logistic } from '../numeric/logistic.ts';
 import type { Random } from '../numeric/random.ts';
+import { MS_PER_DAY } from '../quantity/time.ts';
 import type { Ask, Grade, Skill } from './ask.ts';
 import { EASY_CONTEXT } from './ask-range.ts';
 import { DEMANDS, demandVector } from './demands.ts';
@@ -7,7 +8,6 @@ import type { LegQuestion, LegResult } from './leg.ts';
 import { oddKey } from './odd-key.ts';
 import type { AbilityPriors } from './priors.ts';
 
-const MS_PER_DAY = 86_400_000;
 const START_MS = Date.UTC(2026, 2, 1, 9);
 export const SIMULATED_SKILLS = ['stop', 'line', 'recall'] as const satisfies readonly Skill[];
 const ASKS: readonly Ask[] = [

@@ -1,1 +1,1 @@
-export {};
+export { MS_PER_DAY } from './time.ts';
