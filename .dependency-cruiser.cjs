@@ -27,7 +27,7 @@ const enginePart = (part, below) => ({
 
 const ground = ['quantity', 'numeric'];
 const field = ['ground', 'whistle', 'weather', 'sound', 'track', 'ability'];
-const ownTest = '\\.(test|bench)\\.tsx?$|/reference/|-kit\\.ts$';
+const ownTest = '\\.(test|bench|fixture)\\.tsx?$|/reference/|-kit\\.ts$';
 
 module.exports = {
   forbidden: [

@@ -4,7 +4,7 @@ import { install } from './install.mjs';
 import { filesUnder, inRoot, runAsMain, ToolFailure } from './repository.mjs';
 import { runNode } from './run-command.mjs';
 
-const NOT_BUILT = /\.(test|bench|spec|e2e)\.tsx?$/;
+const NOT_BUILT = /\.(test|bench|spec|e2e|fixture)\.tsx?$/;
 const enter = (name) => !['node_modules', 'dist', 'e2e', '.vite'].includes(name);
 const sources = (folder) => filesUnder(inRoot(folder), { enter }).filter((path) => !NOT_BUILT.test(path));
 const shared = () => ['package-lock.json', 'tsconfig.base.json', 'tools/build.mjs', ...sources('packages')];
