@@ -1,5 +1,5 @@
-import type { ReactNode } from 'react';
-import { Link } from 'wouter';
+import { type ReactNode, useEffect } from 'react';
+import { Link, useLocation } from 'wouter';
 import { useWords } from '../../parts/words-context.tsx';
 import { PlaceIcon, type PlaceName } from './place-icon.tsx';
 import './shell.css';
@@ -21,6 +21,9 @@ export interface ShellProps {
 /** The frame round every screen: places at the foot on a phone, at the top right on a laptop. */
 export function Shell({ here, banner, children }: ShellProps) {
   const { shell } = useWords();
+  const [address] = useLocation();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new address is what sends the page to its top.
+  useEffect(() => window.scrollTo(0, 0), [address]);
   return (
     <div className="shell">
       <a className="shell-skip not-printed" href="#main">
