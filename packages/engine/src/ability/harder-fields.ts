@@ -34,7 +34,7 @@ function hardness(field: AskField, ask: Ask, skill: Skill): number {
 /** Length of the send on which a stop or cast comes, in metres. */
 function lineLengthM(ask: Ask, skill: Skill): number {
   const easy = easyAsk(skill);
-  return (ask.distanceM ?? easy.distanceM) / Math.max(ask.wayFraction ?? easy.wayFraction, 1e-9);
+  return (ask.distanceM ?? easy.distanceM) / Math.max(ask.wayFraction ?? easy.wayFraction, easy.wayFraction);
 }
 
 /**
