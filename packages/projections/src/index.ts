@@ -7,6 +7,7 @@ export { foldRecord, RecordBuilder } from './record/record-builder.ts';
 export type * from './record/training-record.ts';
 export * from './standing/reference-asks.ts';
 export { KNOWN_LEGS } from './standing/standing.ts';
+export type * from './tap-fact.ts';
 export * from './taps.ts';
 export { AbilityTimeline, type StatedLeg } from './timeline/ability-timeline.ts';
 export type * from './views/views.ts';

@@ -2,7 +2,7 @@ import type { Ask, GradeChances, Interval90, Skill } from '@sedgeline/engine/abi
 import type { RepPicture } from '@sedgeline/engine/ground';
 import type { NextAnswer, PlannedRep, Reason } from '@sedgeline/engine/session';
 import type { AskedLeg, Expectation, LegRecord } from '../record/training-record.ts';
-import type { TapFact } from '../taps.ts';
+import type { TapFact } from '../tap-fact.ts';
 
 /** One line of the Dogs screen. */
 export interface DogRow {

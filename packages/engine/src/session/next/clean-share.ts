@@ -1,4 +1,4 @@
-import { logistic } from '../../numeric/index.ts';
+import { logit, logLogistic } from '../../numeric/index.ts';
 
 /** A send without a stop, and what the dog showed. */
 export interface CleanSend {
@@ -11,9 +11,9 @@ export interface CleanSend {
 const INTERCEPT = { mean: -3.5, sd: 1 };
 const SLOPE = { mean: 2, sd: 1 };
 const HALF_LIFE_SENDS = 4;
-const WANTED_CHANCE = 0.12;
-const LEAST_SHARE = 0.2;
-const MOST_SHARE = 0.6;
+const WANTED_LOGIT = logit(0.12);
+const LEAST_PERCENT = 20;
+const MOST_PERCENT = 60;
 
 /** Discounted share of stopped sends after one more send; 0 before the first. */
 export function nextStoppedShare(share: number, stopped: boolean): number {
@@ -22,34 +22,42 @@ export function nextStoppedShare(share: number, stopped: boolean): number {
 }
 
 /**
- * The smallest share of clean sends, between 1 in 5 and 3 in 5, that keeps the mean chance of expectation under
- * 12 %: `logit P(expects) = a + b u`, u the share of stopped sends, posterior of (a, b) on a grid from this dog's own
- * clean sends. A new dog's share is what the prior gives.
+ * The smallest share of clean sends, between 1 in 5 and 3 in 5, at which this dog's chance of expecting the whistle is as
+ * likely as not under 12 %: `logit P(expects) = a + b u`, u the share of stopped sends, posterior of (a, b) on a grid
+ * from its own clean sends. The posterior median is held under the limit, not the mean: the mean of the wide prior
+ * alone would run more than half of a new dog's sends clean, where common practice is near 1 in 3.
  */
 export function wantedCleanShare(sends: readonly CleanSend[]): number {
-  const nodes: { a: number; b: number; logWeight: number }[] = [];
+  const nodes = posterior(sends);
+  const total = nodes.reduce((so, node) => so + node.weight, 0);
+  for (let percent = LEAST_PERCENT; percent < MOST_PERCENT; percent++) {
+    const stopped = 1 - percent / 100;
+    const under = nodes.reduce(
+      (so, { a, b, weight }) => so + (a + b * stopped < WANTED_LOGIT ? weight : 0),
+      0,
+    );
+    if (under >= total / 2) return percent / 100;
+  }
+  return MOST_PERCENT / 100;
+}
+
+/** Posterior weights of the expectation model on a grid of 3 prior sds each way, a quarter sd apart. */
+function posterior(sends: readonly CleanSend[]): readonly { a: number; b: number; weight: number }[] {
+  const nodes: { a: number; b: number; weight: number }[] = [];
+  let top = -Infinity;
   for (let i = -12; i <= 12; i++) {
     for (let j = -12; j <= 12; j++) {
       const a = INTERCEPT.mean + (i / 4) * INTERCEPT.sd;
       const b = SLOPE.mean + (j / 4) * SLOPE.sd;
       let logWeight = -((i / 4) ** 2 + (j / 4) ** 2) / 2;
       for (const send of sends) {
-        const chance = logistic(a + b * send.stoppedShare);
-        logWeight += Math.log(send.expecting ? chance : 1 - chance);
+        const eta = a + b * send.stoppedShare;
+        logWeight += logLogistic(send.expecting ? eta : -eta);
       }
-      nodes.push({ a, b, logWeight });
+      top = Math.max(top, logWeight);
+      nodes.push({ a, b, weight: logWeight });
     }
   }
-  const top = nodes.reduce((so, node) => Math.max(so, node.logWeight), -Infinity);
-  for (let share = LEAST_SHARE; share < MOST_SHARE; share += 0.01) {
-    let weighted = 0;
-    let total = 0;
-    for (const node of nodes) {
-      const weight = Math.exp(node.logWeight - top);
-      weighted += weight * logistic(node.a + node.b * (1 - share));
-      total += weight;
-    }
-    if (weighted / total < WANTED_CHANCE) return Math.round(share * 100) / 100;
-  }
-  return MOST_SHARE;
+  for (const node of nodes) node.weight = Math.exp(node.weight - top);
+  return nodes;
 }

@@ -74,6 +74,12 @@ export const RAISED_FIELDS: Readonly<Record<Skill, readonly AskField[]>> = {
   leave: ['temptation', 'distraction', 'waitS'],
 };
 
+/** No step turns a cast farther from its easy way than this (our judgement, 2026). */
+const WIDEST_TURN_DEG = 60;
+
+/** No step lays another dummy nearer to the line than this (our judgement, 2026). */
+const NARROWEST_GAP_DEG = 15;
+
 /** Distance steps: about a quarter more, whole metres up to 10, then fives (our judgement, 2026). */
 function steppedM(lengthM: number, way: StepWay, mostM: number): number {
   const factor = way === 'harder' ? 1.25 : 0.8;
@@ -121,7 +127,8 @@ export function oneStep(ask: Ask, skill: Skill, field: AskField, way: StepWay): 
     case 'gapDeg': {
       const gapDeg = ask.gapDeg ?? easy.gapDeg;
       if ((ask.otherDummies ?? 0) === 0) return null;
-      const moved = up ? Math.max(15, Math.min(gapDeg, 75) - 15) : Math.min(180, gapDeg + 15);
+      if (up && gapDeg <= NARROWEST_GAP_DEG) return null;
+      const moved = up ? Math.max(NARROWEST_GAP_DEG, Math.min(gapDeg, 75) - 15) : Math.min(180, gapDeg + 15);
       return moved === gapDeg ? null : { ...ask, gapDeg: moved };
     }
     case 'turnDeg':
@@ -147,7 +154,7 @@ function withoutGap(ask: Ask | null): Ask | null {
   return rest;
 }
 
-/** Moves a stop about 5 m (a quarter of long ways) along the line it comes on. */
+/** Moves a stop by 15 in 100 of the line it comes on; whole metres, tenths of short ways. `null` past its ends. */
 function laterStop(ask: Ask, way: StepWay): Ask | null {
   const distanceM = ask.distanceM ?? 5;
   const wayFraction = Math.max(0.1, ask.wayFraction ?? 0.1);
@@ -156,7 +163,13 @@ function laterStop(ask: Ask, way: StepWay): Ask | null {
   const next = Math.min(0.9, Math.max(0.1, moved));
   if (Math.abs(next - wayFraction) < 1e-9) return null;
   if ((way === 'harder') !== next > wayFraction) return null;
-  return { ...ask, wayFraction: next, distanceM: Math.round(lineM * next) };
+  const stopM = lineM * next;
+  if (stopM > ASK_RANGES.distanceM[1]) return null;
+  return {
+    ...ask,
+    wayFraction: next,
+    distanceM: stopM >= 10 ? Math.round(stopM) : Math.round(stopM * 10) / 10,
+  };
 }
 
 /** Side casts turn away from square by 15 degrees towards back; back casts bend from straight on. */
@@ -166,7 +179,8 @@ function turned(ask: Ask, skill: Skill, up: boolean): Ask | null {
   const easy = easyAsk(skill).turnDeg;
   const now = ask.turnDeg ?? easy;
   const away = Math.abs(now - easy);
-  const moved = Math.max(0, Math.min(60, away + (up ? 15 : -15)));
+  if (up && away >= WIDEST_TURN_DEG) return null;
+  const moved = Math.max(0, Math.min(WIDEST_TURN_DEG, away + (up ? 15 : -15)));
   if (moved === away) return null;
   return { ...ask, turnDeg: side === 'back' ? easy - moved : easy + moved };
 }
