@@ -3,7 +3,7 @@
  * 1,000 dogs drawn from the model itself; the suite runs 200. Run: `npx tsx studies/sbc.ts`.
  */
 
-import { calibrationSample, rankChiSquare, rankOf } from '../packages/engine/src/ability/rank-check.ts';
+import { calibrationSample, rankChiSquare, rankOf, type StatedTruth } from '../packages/engine/src/ability/rank-check.ts';
 import { seededRandom } from '../packages/engine/src/numeric/random.ts';
 
 const DOGS = 1000;
@@ -13,7 +13,7 @@ const LIMIT = 36.19;
 
 const sample = calibrationSample(DOGS, 7);
 const random = seededRandom(8);
-for (const [quantity, pairs] of Object.entries(sample)) {
+for (const [quantity, pairs] of Object.entries<readonly StatedTruth[]>({ ...sample })) {
   const ranks = pairs.map(({ truth, stated }) => rankOf(truth, stated, DRAWS, random));
   const chiSquare = rankChiSquare(ranks, DRAWS, 20);
   const inside = pairs.filter(
