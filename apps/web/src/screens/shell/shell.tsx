@@ -23,7 +23,9 @@ export function Shell({ here, banner, children }: ShellProps) {
   const { shell } = useWords();
   const [address] = useLocation();
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new address is what sends the page to its top.
-  useEffect(() => window.scrollTo(0, 0), [address]);
+  useEffect(() => {
+    window.scrollTo(0, 0);
+  }, [address]);
   return (
     <div className="shell">
       <a className="shell-skip not-printed" href="#main">
