@@ -5,15 +5,19 @@ const MONTHS_IN_YEAR = 12;
 
 /** Times and ages in words. Moments are epoch milliseconds; `now` is always handed in. */
 export function timeWords(t: Tongue) {
-  const relative = new Intl.RelativeTimeFormat(t.dialect, { numeric: 'auto' });
+  let made: Intl.RelativeTimeFormat | undefined;
+  const relative = (n: number, unit: 'day' | 'week' | 'month'): string => {
+    made ??= new Intl.RelativeTimeFormat(t.dialect, { numeric: 'auto' });
+    return made.format(n, unit);
+  };
   return {
     /** "today", "yesterday", "6 days ago", "3 weeks ago", by calendar day in the zone given (the device's when left out). */
     ago: (atMs: number, nowMs: number, timeZone?: string): string => {
       const days = dayNumber(nowMs, timeZone) - dayNumber(atMs, timeZone);
-      if (days < 14) return relative.format(-days, 'day');
+      if (days < 14) return relative(-days, 'day');
       return days < 70
-        ? relative.format(-Math.round(days / 7), 'week')
-        : relative.format(-Math.round(days / 30.44), 'month');
+        ? relative(-Math.round(days / 7), 'week')
+        : relative(-Math.round(days / 30.44), 'month');
     },
     /** "8 months", "2 years", "1 year 4 months". */
     age: (months: number): string => {

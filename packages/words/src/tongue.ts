@@ -49,7 +49,8 @@ export function tongue(dialect: Dialect, units: Units): Tongue {
     return made.format(tidy(value, decimals));
   };
   const shown = (lengthM: number): number => finite('lengthM', lengthM) / unitM;
-  const listing = new Intl.ListFormat(dialect, { type: 'conjunction' });
+  // Made when first needed: the browser loads its language data then, some ten milliseconds on a phone.
+  let listing: Intl.ListFormat | undefined;
   return {
     dialect,
     units,
@@ -70,7 +71,10 @@ export function tongue(dialect: Dialect, units: Units): Tongue {
           })
         : format(finite('speedMPerS', speedMPerS), 0, { style: 'unit', unit: 'meter-per-second' }),
     count: (n, one, many) => `${format(finite('n', n), 0, {})} ${n === 1 ? one : many}`,
-    list: (items) => listing.format(items),
+    list: (items) => {
+      listing ??= new Intl.ListFormat(dialect, { type: 'conjunction' });
+      return listing.format(items);
+    },
   };
 }
 

@@ -28,8 +28,8 @@ export function dogWords(t: Tongue) {
       easy: 'Easy: near, with little to draw the dog.',
       usual: 'Usual: an ordinary field on an ordinary day.',
       far: 'Far: a dog that is nearly made.',
+      bars: 'Each bar is the chance of good; the thick stroke is what it may be.',
     },
-    chanceOf: 'Chance of good',
     table: {
       skill: 'Skill',
       ask: 'Ask',
@@ -62,7 +62,7 @@ export function dogWords(t: Tongue) {
       few: 'Too few legs yet to say how often the chances were right.',
       better: (ours: string, plain: string): string =>
         `Surprise at a leg: ${ours}; with the same average for every leg it would be ${plain}. Less is better.`,
-      columns: { stated: 'We said', happened: 'It was', legs: 'Legs', verdict: 'So' },
+      columns: { stated: 'We said, in 100', happened: 'It was', legs: 'Legs', verdict: 'So' },
     },
     work: (name: string): string => `Work ${name}`,
     carryOn: 'Carry on with the open session',

@@ -48,6 +48,7 @@ export function DogScreen({ view, hasOpenSession, nowMs, onWork }: DogScreenProp
             <li>{words.dog.askExplained.easy}</li>
             <li>{words.dog.askExplained.usual}</li>
             <li>{words.dog.askExplained.far}</li>
+            <li>{words.dog.askExplained.bars}</li>
           </ul>
           <div className="dog-cards">
             {view.skills.map((skill) => (

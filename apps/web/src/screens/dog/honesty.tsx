@@ -30,8 +30,8 @@ export function Honesty({ honesty }: { readonly honesty: StandingView['honesty']
             <tbody>
               {told.map((bin) => (
                 <tr key={bin.stated}>
-                  <td>{words.chances.plain(bin.stated)}</td>
-                  <td>{words.chances.share(bin.happened)}</td>
+                  <td>{words.chances.inHundred(bin.stated)}</td>
+                  <td>{Math.round(bin.happened * 100)}</td>
                   <td>{bin.legs}</td>
                   <td>{words.chances.honestyVerdict(bin.stated, bin.happened)}</td>
                 </tr>

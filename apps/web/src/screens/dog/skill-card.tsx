@@ -17,21 +17,18 @@ export function SkillCard({ standing, nowMs }: { readonly standing: SkillStandin
           {[words.dog.legs(standing.legs), worked].filter((part) => part !== '').join(' · ')}
         </p>
       </div>
-      {standing.known ? (
-        <ul className="skill-asks">
-          {standing.asks.map((ask) => (
-            <li key={ask.name}>
-              <p className="skill-ask-name">
-                <b>{words.dog.ask(ask.name)}</b>
-                <span className="soft figures">{words.ask.figures(standing.skill, ask.ask)}</span>
-              </p>
-              <ChanceBar of={words.dog.chanceOf} chance={ask.chance} interval90={ask.interval90} />
-            </li>
-          ))}
-        </ul>
-      ) : (
-        <p className="skill-unknown">{words.dog.notKnown(standing.legs)}</p>
-      )}
+      {!standing.known && <p className="skill-unknown">{words.dog.notKnown(standing.legs)}</p>}
+      <ul className="skill-asks">
+        {standing.asks.map((ask) => (
+          <li key={ask.name}>
+            <p className="skill-ask-name">
+              <b>{words.dog.ask(ask.name)}</b>
+              <span className="soft figures">{words.ask.figures(standing.skill, ask.ask)}</span>
+            </p>
+            <ChanceBar chance={ask.chance} interval90={ask.interval90} />
+          </li>
+        ))}
+      </ul>
       {standing.recent.length > 0 && <SparkLegs legs={standing.recent} />}
       {standing.known && <SkillNotes standing={standing} />}
     </article>

@@ -44,24 +44,16 @@ export function StandingTable({
               </span>
               {standing.recent.length > 0 && <SparkLegs legs={standing.recent} />}
             </th>
-            {standing.known ? (
-              <>
-                {ASKS.map((ask) => (
-                  <AskCell
-                    key={ask}
-                    standing={standing}
-                    ask={standing.asks.find((each) => each.name === ask)}
-                  />
-                ))}
-                <td>
-                  <SkillNotes standing={standing} />
-                </td>
-              </>
-            ) : (
-              <td colSpan={ASKS.length + 1} className="skill-unknown">
-                {words.dog.notKnown(standing.legs)}
-              </td>
-            )}
+            {ASKS.map((ask) => (
+              <AskCell key={ask} standing={standing} ask={standing.asks.find((each) => each.name === ask)} />
+            ))}
+            <td>
+              {standing.known ? (
+                <SkillNotes standing={standing} />
+              ) : (
+                <p className="skill-unknown">{words.dog.notKnown(standing.legs)}</p>
+              )}
+            </td>
           </tr>
         ))}
       </tbody>
