@@ -5,6 +5,7 @@ import { addDog, startFirst, workAddress } from '../state/begin.ts';
 import { openRecord } from '../state/kennel.ts';
 import { useKennel } from '../state/kennel-store.ts';
 import { Framed } from './framed.tsx';
+import { Opening } from './opening.tsx';
 import { useTitle } from './use-title.ts';
 
 /** Dogs, joined to the record. */
@@ -15,6 +16,7 @@ export function DogsPlace() {
   useTitle(words.title);
   return (
     <Framed here="dogs">
+      {dogs === null && <Opening />}
       {dogs !== null && (
         <DogsScreen
           view={dogs}

@@ -5,6 +5,7 @@ import { SessionSummary } from '../screens/work/session-summary.tsx';
 import { WorkScreen } from '../screens/work/work-screen.tsx';
 import { useKennel } from '../state/kennel-store.ts';
 import { Framed } from './framed.tsx';
+import { Opening } from './opening.tsx';
 import { useTitle } from './use-title.ts';
 
 /** A session: bare while it is open, so that the whole screen is the field card and the pad; framed once it is closed. */
@@ -40,7 +41,12 @@ export function WorkChoicePlace() {
   const { work, shell, dogs: words } = useWords();
   const dogs = useKennel((s) => s.dogs);
   useTitle(shell.places.work);
-  if (dogs === null) return <Framed here="work">{null}</Framed>;
+  if (dogs === null)
+    return (
+      <Framed here="work">
+        <Opening />
+      </Framed>
+    );
   const open = dogs.dogs.filter((row) => row.openSession !== null);
   const [only] = open;
   if (open.length === 1 && only) return <Redirect to={`/work/${only.openSession}`} replace />;

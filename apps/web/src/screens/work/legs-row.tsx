@@ -14,9 +14,8 @@ export function LegsRow({ legs, graded }: LegsRowProps) {
   const { work, trade, chances } = useWords();
   const now = useRef<HTMLLIElement>(null);
   const current = graded.length;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: scrolled into sight when another leg becomes the current one
   useEffect(() => {
-    now.current?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+    if (current > 0) now.current?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
   }, [current]);
   return (
     <ol className="work-legs" aria-label={work.legs}>

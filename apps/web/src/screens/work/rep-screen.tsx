@@ -1,5 +1,4 @@
 import { useMemo, useState } from 'react';
-import { useWords } from '../../parts/words-context.tsx';
 import type { WorkScreen } from '../../workers/kennel-calls.ts';
 import { AfterStrip } from './after-strip.tsx';
 import { LegChance } from './leg-chance.tsx';
@@ -19,7 +18,6 @@ interface RepScreenProps {
 
 /** One rep: the field card and why, and the pad that grades it. */
 export function RepScreen({ screen, isRough, taps }: RepScreenProps) {
-  const { work } = useWords();
   const [isMore, setMore] = useState(false);
   const { view, chosen, after } = screen;
   const rep = chosen?.rep ?? view.asked;
@@ -73,11 +71,6 @@ export function RepScreen({ screen, isRough, taps }: RepScreenProps) {
           onTurn={taps.turn}
           onMore={() => setMore(true)}
         />
-        {isRough && (
-          <p className="work-rough" role="status">
-            {work.opening}
-          </p>
-        )}
       </div>
       {isMore && <MorePanel screen={screen} rep={rep} taps={taps} onClose={() => setMore(false)} />}
     </>

@@ -38,10 +38,23 @@ export function WorkScreen({ session }: { readonly session: string }) {
     if (dogName !== undefined) document.title = work.title(dogName);
   }, [work, dogName]);
   return (
-    <main ref={main} className="work" data-hand={hand} data-open={isShown} tabIndex={-1} id="main">
+    <main
+      ref={main}
+      className="work"
+      data-hand={hand}
+      data-open={isShown}
+      data-rough={shown?.isRough ?? true}
+      tabIndex={-1}
+      id="main"
+    >
       <NotSavedBar />
       <Announcer />
       {screen !== null && <SessionHeader view={screen.view} />}
+      {shown?.isRough === true && (
+        <p className="work-opening" role="status">
+          {work.opening}
+        </p>
+      )}
       {screen !== null && <Part screen={screen} isRough={shown?.isRough ?? true} taps={taps} />}
     </main>
   );

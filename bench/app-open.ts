@@ -1,0 +1,133 @@
+import { fileURLToPath } from 'node:url';
+import { type BrowserContext, chromium, type Page } from '@playwright/test';
+import { writeJournal } from '@sedgeline/journal';
+import { build } from 'esbuild';
+import { ServedApp } from '../apps/web/e2e/served-app.ts';
+import { countLegs, manyFacts } from './app-open/many-facts.ts';
+
+/**
+ * How long the app takes to open with many facts on the device, and how long a tap takes then. Needs the built app
+ * and a browser (`SEDGELINE_BROWSER`, or Playwright's own). Figures are of this machine; compare them with the opening of
+ * an empty record in the same run.
+ */
+/** About 20,000 legs, and a hundred thousand facts. */
+const SIZES = [10_000, 100_000] as const;
+const TAPS = 10;
+
+/** Before the page's own script: notes every task of the main thread over 50 ms. */
+const NOTE_LONG_TASKS = () => {
+  const longMs: number[] = [];
+  Object.assign(globalThis, { longMs });
+  new PerformanceObserver((list) => {
+    for (const entry of list.getEntries()) longMs.push(Math.round(entry.duration));
+  }).observe({ type: 'longtask', buffered: true });
+};
+
+const longest = (page: Page) =>
+  page.evaluate(() => Math.max(0, ...(globalThis as unknown as { longMs: number[] }).longMs));
+
+/** Opens the app in a new page: milliseconds until something is on the screen, until it is true, longest task. */
+async function timeOpening(context: BrowserContext, url: string, first: string, ready: string) {
+  const page = await context.newPage();
+  await page.addInitScript(NOTE_LONG_TASKS);
+  await page.goto(url, { waitUntil: 'commit' });
+  const now = () => page.evaluate(() => Math.round(performance.now()));
+  await page.locator(first).first().waitFor();
+  const firstMs = await now();
+  await page.locator(ready).first().waitFor();
+  const readyMs = await now();
+  await page.waitForTimeout(1500);
+  return { page, firstMs, readyMs, longestMs: await longest(page) };
+}
+
+async function fill(context: BrowserContext, url: string, lines: string): Promise<void> {
+  const entry = fileURLToPath(new URL('./app-open/fill-store.ts', import.meta.url));
+  const bundle = await build({
+    entryPoints: [entry],
+    bundle: true,
+    write: false,
+    format: 'iife',
+    target: 'es2023',
+  });
+  const page = await context.newPage();
+  const give = (path: string, contentType: string, body: string) =>
+    page.route(`**/bench/${path}`, (route) => route.fulfill({ contentType, body }));
+  await give(
+    'blank.html',
+    'text/html',
+    '<!doctype html><title>Bench</title><script src="/bench/fill.js"></script>',
+  );
+  await give('fill.js', 'text/javascript', bundle.outputFiles[0]?.text ?? '');
+  await give('facts.jsonl', 'application/x-ndjson', lines);
+  await page.goto(`${url}bench/blank.html`);
+  await page.evaluate(() => (globalThis as unknown as { fillStore(): Promise<number> }).fillStore());
+  await page.close();
+}
+
+/** The wide key again and again: milliseconds from the tap to the next rep on the screen. */
+async function timeTaps(page: Page): Promise<readonly number[]> {
+  return page.evaluate(async (taps) => {
+    const spent: number[] = [];
+    const rep = document.getElementsByClassName('work-head-rep');
+    for (let tap = 0; tap < taps; tap++) {
+      const key = document.querySelector<HTMLButtonElement>('.work-pad .work-wide');
+      if (key === null) break;
+      const before = rep[0]?.textContent;
+      const atMs = performance.now();
+      key.click();
+      while (rep[0]?.textContent === before && performance.now() - atMs < 5000)
+        await new Promise((r) => setTimeout(r, 1));
+      spent.push(performance.now() - atMs);
+      await new Promise((r) => setTimeout(r, 300));
+    }
+    return spent.sort((a, b) => a - b);
+  }, TAPS);
+}
+
+/** Opens a session with the first dog and works it. */
+async function workOn(page: Page): Promise<readonly number[]> {
+  await page.locator('.dog-row button').first().click();
+  await page.locator('.work-open [type="submit"]').click();
+  await page.locator('.work-pad').waitFor();
+  return timeTaps(page);
+}
+
+const row = (name: string, { firstMs, readyMs, longestMs }: Awaited<ReturnType<typeof timeOpening>>) =>
+  console.log(
+    `${name.padEnd(34)} first screen ${firstMs} ms, true ${readyMs} ms, longest task of the page ${longestMs} ms`,
+  );
+
+const executablePath = process.env.SEDGELINE_BROWSER;
+const served = new ServedApp();
+await served.start();
+const browser = await chromium.launch({
+  ...(executablePath === undefined ? {} : { executablePath }),
+  args: ['--no-sandbox', '--disable-gpu'],
+});
+try {
+  const url = `${served.url.replace(/\/$/, '')}/`;
+  const empty = await browser.newContext({ viewport: { width: 390, height: 844 } });
+  const bare = await timeOpening(empty, url, '.first-open', '.first-open');
+  await empty.close();
+
+  row('empty record', bare);
+  for (const least of SIZES) {
+    const facts = manyFacts(least);
+    const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
+    await fill(context, url, writeJournal(facts));
+    console.log(`${facts.length} facts, ${countLegs(facts)} legs`);
+    const cold = await timeOpening(context, url, '.dog-row', '.dog-row');
+    row('  no checkpoint yet', cold);
+    const tapsMs = await workOn(cold.page);
+    const at = (share: number) => Math.round(tapsMs[Math.floor(share * (tapsMs.length - 1))] ?? Number.NaN);
+    console.log(`  tap to next rep: median ${at(0.5)} ms, longest ${at(1)} ms of ${tapsMs.length}`);
+    console.log(`  longest task of the page while working: ${await longest(cold.page)} ms`);
+    await cold.page.close();
+    const ready = '.work[data-rough="false"]';
+    row('  session open, checkpoint there', await timeOpening(context, url, '.work-pad, .work-pause', ready));
+    await context.close();
+  }
+} finally {
+  await browser.close();
+  await served.stop();
+}
