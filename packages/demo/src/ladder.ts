@@ -7,7 +7,7 @@ export type Work = (typeof WORKS)[number];
 /** Each step raises one thing over the step before: the trade's first rule (common practice, no source). */
 const STEPS: Readonly<Record<Work, readonly Ask[]>> = {
   line: [
-    { distanceM: 12, temptation: 'post' },
+    { distanceM: 12, temptation: 'post', handlerPlace: 'beside' },
     { distanceM: 20 },
     { temptation: 'placed-dummy' },
     { distanceM: 30 },
@@ -54,7 +54,7 @@ const STEPS: Readonly<Record<Work, readonly Ask[]>> = {
     { distanceM: 55 },
   ],
   mark: [
-    { distanceM: 15, temptation: 'thrown-dummy' },
+    { distanceM: 15, temptation: 'thrown-dummy', handlerPlace: 'beside' },
     { distanceM: 25 },
     { cover: 1 },
     { distanceM: 40 },
@@ -66,7 +66,7 @@ const STEPS: Readonly<Record<Work, readonly Ask[]>> = {
     { distanceM: 95 },
   ],
   hunt: [
-    { distanceM: 10, cover: 1 },
+    { distanceM: 10, cover: 1, handlerPlace: 'beside' },
     { distanceM: 20 },
     { cover: 1.5 },
     { distanceM: 30 },
