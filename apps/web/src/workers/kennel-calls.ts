@@ -128,7 +128,6 @@ export type KennelCalls = {
     readonly tap: Tap;
   }) => Promise<TapAnswer>;
   readonly judge: (ask: { readonly session: string; readonly rep: AskedRep }) => Promise<JudgedRep>;
-  readonly chainFor: (ask: { readonly session: string; readonly skill: Skill }) => Promise<JudgedRep>;
   /** Looks at the record again as of now: the screen was away for a while. */
   readonly refresh: () => Promise<void>;
   /** Tries to write again what is in memory alone. */

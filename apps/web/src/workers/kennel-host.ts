@@ -119,7 +119,6 @@ export function createKennelHost(doors: HostDoors): KennelHost {
       return answer;
     },
     judge: async ({ session, rep }) => inUse().kennel.judge(session, rep, nowMs()),
-    chainFor: async ({ session, skill }) => inUse().kennel.chainFor(session, skill, nowMs()),
     refresh: async () => {
       desk?.refresh();
       changed(inUse(), false);
