@@ -3,7 +3,12 @@
  * 1,000 dogs drawn from the model itself; the suite runs 200. Run: `npx tsx studies/sbc.ts`.
  */
 
-import { calibrationSample, rankChiSquare, rankOf, type StatedTruth } from '../packages/engine/src/ability/rank-check.ts';
+import {
+  calibrationSample,
+  rankChiSquare,
+  rankOf,
+  type StatedTruth,
+} from '../packages/engine/src/ability/rank-check.ts';
 import { seededRandom } from '../packages/engine/src/numeric/random.ts';
 
 const DOGS = 1000;

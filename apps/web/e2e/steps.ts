@@ -70,16 +70,6 @@ export async function gradeLeg(page: Page, grade: GradeName): Promise<void> {
     .toBe(true);
 }
 
-/** Opens More, ends the session. */
-export async function endSession(page: Page): Promise<void> {
-  await goOnIfPaused(page);
-  await page.getByRole('button', { name: said.work.more, exact: true }).click();
-  await page.getByRole('button', { name: said.work.panel.end, exact: true }).click();
-  await expect(page.getByRole('heading', { level: 1 })).toContainText(
-    said.work.end.title('').replace(':', '').trim(),
-  );
-}
-
 /** The journal as the program hands it out: every fact of the record. */
 export async function exportedFacts(page: Page): Promise<{ kind: string; body: Record<string, unknown> }[]> {
   await page.goto('/setup');

@@ -1,5 +1,4 @@
-import type { Skill } from '@sedgeline/engine/ability';
-import type { JudgedRep, TapFact } from '@sedgeline/projections';
+import type { TapFact } from '@sedgeline/projections';
 import type { KennelCalls, KennelPush, RecordName, Tap, TapAnswer } from '../workers/kennel-calls.ts';
 import { callThrough, type Remote } from '../workers/rpc.ts';
 import { startRecord, takePush, useKennel } from './kennel-store.ts';
@@ -51,8 +50,6 @@ export const refreshWork = (): Promise<void> => worker().refresh();
 export const retrySaving = (): Promise<{ readonly saved: boolean }> => worker().retry();
 export const factsAsLines = (): Promise<string> => worker().factsAsLines();
 export const notSavedAsLines = (): Promise<string> => worker().notSavedAsLines();
-export const chainFor = (session: string, skill: Skill): Promise<JudgedRep> =>
-  worker().chainFor({ session, skill });
 
 /** Identity of something new: 122 random bits. */
 export const newId = (): string => crypto.randomUUID();

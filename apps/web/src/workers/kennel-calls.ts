@@ -127,7 +127,6 @@ export type KennelCalls = {
     readonly turnCount: number;
     readonly tap: Tap;
   }) => Promise<TapAnswer>;
-  readonly judge: (ask: { readonly session: string; readonly rep: AskedRep }) => Promise<JudgedRep>;
   /** Looks at the record again as of now: the screen was away for a while. */
   readonly refresh: () => Promise<void>;
   /** Tries to write again what is in memory alone. */

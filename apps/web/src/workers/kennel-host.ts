@@ -118,7 +118,6 @@ export function createKennelHost(doors: HostDoors): KennelHost {
       void open.leaveHand(at.hand);
       return answer;
     },
-    judge: async ({ session, rep }) => inUse().kennel.judge(session, rep, nowMs()),
     refresh: async () => {
       desk?.refresh();
       changed(inUse(), false);
