@@ -83,6 +83,25 @@ describe('the kennel behind the screens', () => {
     expect(asked).not.toBeNull();
   });
 
+  it('keeps what was planned of a leg that is asked otherwise in mid-chain', async () => {
+    await a.tap({ do: 'grade', grade: 'good' });
+    const chain = a.screen().view.inHand?.chain ?? [];
+    const planned = chain[1]?.ask;
+    const later = chain.map((leg, i) => (i === 1 ? { ...leg, ask: { ...leg.ask, distanceM: 17 } } : leg));
+    await a.tap({ do: 'choose', rep: { legs: later, clean: false, purpose: null } });
+    await a.tap({ do: 'grade', grade: 'good' });
+    await a.tap({
+      do: 'amend-leg',
+      rep: a.screen().view.done[0]?.rep ?? '',
+      leg: 0,
+      grade: 'fair',
+      cause: 'unsure',
+    });
+    const last = [...a.places.mine.lines.values()].map((line) => JSON.parse(line)).at(-1);
+    expect(last.body.legs[0]).toMatchObject({ grade: 'fair', cause: 'unsure' });
+    expect(last.body.legs[1]).toMatchObject({ ask: { distanceM: 17 }, planned });
+  });
+
   it('opens where it was: chain in hand, rep chosen by hand, what may still be said', async () => {
     const line = { skill: 'line', ask: { distanceM: 33 } } as const;
     const stop = { skill: 'stop', ask: { distanceM: 21, wayFraction: 0.6 } } as const;

@@ -1,4 +1,5 @@
 import type { Grade } from '@sedgeline/engine/ability';
+import { sameContent } from '@sedgeline/journal';
 import type { AskedRep, Cause, LegRecord, TapFact, WorkView } from '@sedgeline/projections';
 import type { After } from './kennel-calls.ts';
 
@@ -13,7 +14,7 @@ export interface Recording {
 
 /**
  * Grades the next legs of the rep in hand, one for each grade given. The first makes the rep, further ones amend it:
- * every tap is on disk. A cause is left out, which means the dog, until the handler says otherwise.
+ * every tap is on disk. A leg that was changed in mid-chain keeps the ask that was planned. A cause is left out, which means the dog, until the handler says otherwise.
  */
 export function gradeFacts(
   view: WorkView,
@@ -26,7 +27,9 @@ export function gradeFacts(
     const leg = asked.legs[before.length + i];
     if (leg === undefined)
       throw new RangeError(`grades: expected at most ${asked.legs.length - before.length}`);
-    return { skill: leg.skill, ask: leg.ask, grade };
+    const planned = view.inHand?.chain[before.length + i]?.ask;
+    const isOtherwise = planned !== undefined && !sameContent(planned, leg.ask);
+    return { skill: leg.skill, ask: leg.ask, grade, ...(isOtherwise ? { planned } : {}) };
   });
   const legs = [...before.map(legBody), ...added];
   const rep = view.inHand?.rep ?? newRep();

@@ -83,6 +83,7 @@ export class RepThread {
           cause: leg.grade === 'good' ? null : (leg.cause ?? 'dog'),
           ...(leg.latencyS === undefined ? {} : { latencyS: leg.latencyS }),
           ...(leg.note === undefined ? {} : { note: leg.note }),
+          ...(leg.planned === undefined ? {} : { planned: leg.planned }),
         }),
       ),
       clean: clean ?? false,

@@ -15,6 +15,8 @@ export interface LegRecord {
   readonly cause: Cause | null;
   readonly latencyS?: number | undefined;
   readonly note?: string | undefined;
+  /** The ask that was planned, where the leg was done otherwise. */
+  readonly planned?: Ask | undefined;
 }
 
 /** One thing of a chain that is planned. */

@@ -45,7 +45,12 @@ export function panelWords(t: Tongue, trade: TradeWords) {
       blewEarly: 'I blew earlier',
       blewHint: (byM: number): string => `The stop moves by ${t.length(byM)}.`,
       keys: 'Keys: 1 missed, 2 fair, 3 good, space the wide key, 0 undo, 4 to 7 the cause, H harder, E easier, C let run, B break, M more.',
-      keysOn: 'Single keys on this screen',
+      device: 'This screen',
+      switches: {
+        keysOnWork: 'Single keys record',
+        tone: 'A soft tone when a break is over',
+        vibration: 'A pulse for every tap',
+      },
       easyEnd: 'the easy end',
     },
     field: (field: keyof Ask): string => FIELD_NAMES[field],

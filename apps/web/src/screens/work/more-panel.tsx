@@ -6,6 +6,7 @@ import { useWords } from '../../parts/words-context.tsx';
 import { useKennel } from '../../state/kennel-store.ts';
 import type { WorkScreen } from '../../workers/kennel-calls.ts';
 import { PanelAsk } from './panel-ask.tsx';
+import { PanelDevice } from './panel-device.tsx';
 import { PanelReps } from './panel-reps.tsx';
 import type { WorkTaps } from './use-work-taps.ts';
 
@@ -73,8 +74,8 @@ export function MorePanel({ screen, rep, taps, onClose }: MorePanelProps) {
         <Link href="/" className="work-link">
           {shell.toDogs}
         </Link>
-        <p className="work-keys-hint">{work.panel.keys}</p>
       </section>
+      <PanelDevice />
     </section>
   );
 }
