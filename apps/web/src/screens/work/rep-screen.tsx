@@ -6,6 +6,7 @@ import { LegsRow } from './legs-row.tsx';
 import { MorePanel } from './more-panel.tsx';
 import { OutcomePad, type WideKey } from './outcome-pad.tsx';
 import { RepFace } from './rep-face.tsx';
+import { SessionLog } from './session-log.tsx';
 import { TurnRow } from './turn-row.tsx';
 import type { WorkTaps } from './use-work-taps.ts';
 import { useWorkKeys } from './work-keys.ts';
@@ -48,6 +49,7 @@ export function RepScreen({ screen, isRough, taps }: RepScreenProps) {
         onAsSuggested={() => taps.send({ do: 'as-suggested' })}
       />
       <div className="work-desk" inert={isMore}>
+        <SessionLog done={view.done} />
         <div className="work-between">
           {after === null ? (
             <LegChance leg={leg} />
