@@ -12,6 +12,20 @@ import { castSide } from '../picture/chain-shape.ts';
 /** Which way a field is moved: `harder` by one ordinary step of the trade, or `easier` by one. */
 export type StepWay = 'harder' | 'easier';
 
+/** Casts are worked alike, whichever way the hand sends the dog. */
+const RAISED_IN_CASTS: readonly AskField[] = [
+  'castM',
+  'distanceM',
+  'turnDeg',
+  'temptation',
+  'otherDummies',
+  'gapDeg',
+  'cover',
+  'blind',
+  'distraction',
+  'obstacle',
+];
+
 /**
  * The fields a handler raises or lowers in the work of each skill, most usual first (common practice, no source).
  * Wind and crew are not the handler's to choose.
@@ -29,42 +43,9 @@ export const RAISED_FIELDS: Readonly<Record<Skill, readonly AskField[]>> = {
     'otherDummies',
     'gapDeg',
   ],
-  'cast-left': [
-    'castM',
-    'distanceM',
-    'turnDeg',
-    'temptation',
-    'otherDummies',
-    'gapDeg',
-    'cover',
-    'blind',
-    'distraction',
-    'obstacle',
-  ],
-  'cast-right': [
-    'castM',
-    'distanceM',
-    'turnDeg',
-    'temptation',
-    'otherDummies',
-    'gapDeg',
-    'cover',
-    'blind',
-    'distraction',
-    'obstacle',
-  ],
-  'cast-back': [
-    'castM',
-    'distanceM',
-    'turnDeg',
-    'temptation',
-    'otherDummies',
-    'gapDeg',
-    'cover',
-    'blind',
-    'distraction',
-    'obstacle',
-  ],
+  'cast-left': RAISED_IN_CASTS,
+  'cast-right': RAISED_IN_CASTS,
+  'cast-back': RAISED_IN_CASTS,
   hunt: ['cover', 'distanceM', 'distraction', 'blind'],
   mark: ['distanceM', 'waitS', 'temptation', 'cover', 'otherDummies', 'gapDeg', 'distraction', 'obstacle'],
   pickup: ['temptation', 'distraction', 'cover', 'otherDummies'],
