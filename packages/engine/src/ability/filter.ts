@@ -73,6 +73,11 @@ class AssumedDensityFilter implements AbilityFilter {
     return { mean: form?.mean ?? 0, sd: form === undefined ? this.#priors.formSd : Math.sqrt(form.variance) };
   }
 
+  gap(dog: string): LogitEstimate {
+    const { mean, variance } = gapMoments(this.#gapOf(this.#state.dogs.get(dog) ?? null), this.#gap);
+    return { mean, sd: Math.sqrt(variance) };
+  }
+
   stretch(now: LegQuestion, then: LegQuestion): Stretch {
     return stretchOf(this.#state, this.#reading, now, then, this.#priors);
   }

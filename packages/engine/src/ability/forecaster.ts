@@ -1,10 +1,16 @@
 import type { Skill } from './ask.ts';
+import type { DemandName } from './demands.ts';
 import type { Interval90, LegForecast, LegQuestion, LegResult, LogitPart } from './leg.ts';
 
 /** A whole ability or a stretch: posterior mean and standard deviation, in logits. */
 export interface LogitEstimate {
   readonly mean: number;
   readonly sd: number;
+}
+
+/** The part of a stretch that one demand makes. */
+export interface DemandPart extends LogitPart {
+  readonly factor: DemandName;
 }
 
 /** What is known of every dog, learnt one leg after another, in time order. */
@@ -19,8 +25,10 @@ export interface AbilityFilter {
   ability(dog: string, skill: Skill, atMs: number): LogitEstimate;
   /** Form of the day in a session, as learned so far; mean 0 with the prior sd for a session not seen. */
   form(dog: string, session: string): LogitEstimate;
+  /** What lies between "not missed" and good for a dog: posterior mean and sd of its gap, in logits. */
+  gap(dog: string): LogitEstimate;
   /** How much harder `now` is than `then`: `sum_j w_j (x_j now - x_j then)`, in logits. */
-  stretch(now: LegQuestion, then: LegQuestion): LogitEstimate & { readonly parts: readonly LogitPart[] };
+  stretch(now: LegQuestion, then: LegQuestion): LogitEstimate & { readonly parts: readonly DemandPart[] };
   /** Chance that no leg of a chain is missed, and that all are good: one form of the day shared by all legs. */
   chain(questions: readonly LegQuestion[]): {
     readonly noneMissed: number;

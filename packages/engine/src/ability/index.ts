@@ -18,3 +18,14 @@ export {
 } from './recalibrate.ts';
 export { type ReplayedLeg, type ReplayScores, scoredOutcomes, scoreReplay } from './replay.ts';
 export type { Scores } from './score.ts';
+export { type BasedStep, basedStep, LAST_SUCCESSES, type WellDone } from './why/base.ts';
+export type { FactorValue } from './why/factor-fields.ts';
+export {
+  poorFormProbability,
+  VERDICT_LIMITS,
+  VERDICTS,
+  type Verdict,
+  type VerdictFigures,
+  verdictOf,
+} from './why/verdict.ts';
+export { type ChangedFactor, type LegReasons, type WhyStep, whyLeg } from './why/why-leg.ts';

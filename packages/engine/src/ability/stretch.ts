@@ -1,13 +1,13 @@
 import { DEMANDS } from './demands.ts';
 import { type FilterState, WIDTH } from './filter-state.ts';
-import type { LogitEstimate } from './forecaster.ts';
+import type { DemandPart, LogitEstimate } from './forecaster.ts';
 import { append, projectVariance, type SparseVector, sparseVector } from './gaussian-block.ts';
-import type { LegQuestion, LogitPart } from './leg.ts';
+import type { LegQuestion } from './leg.ts';
 import { designOf, type LegReading } from './leg-reading.ts';
 import type { AbilityPriors } from './priors.ts';
 
 export interface Stretch extends LogitEstimate {
-  readonly parts: readonly LogitPart[];
+  readonly parts: readonly DemandPart[];
 }
 
 function addTo(dense: Float64Array, vector: SparseVector, sign: number): void {
@@ -39,7 +39,7 @@ export function stretchOf(
   addTo(harder, designOf(then, sparseVector(WIDTH)), 1);
   addTo(harder, reading.h, -1);
   const change = sparseVector(WIDTH);
-  const parts: LogitPart[] = [];
+  const parts: DemandPart[] = [];
   let mean = 0;
   let squares = 0;
   harder.forEach((x, j) => {

@@ -1,4 +1,3 @@
-export * from './next/base.ts';
 export { completedChain, easyChain, focusOf, isCleanSend, straightThrough } from './next/chains.ts';
 export { easierRep, easyRep, harderRep, isFair, likeliestRep } from './next/choose.ts';
 export { type CleanSend, nextStoppedShare, wantedCleanShare } from './next/clean-share.ts';
@@ -8,6 +7,7 @@ export { oneStep, RAISED_FIELDS } from './next/one-step.ts';
 export { plannedRep } from './next/planned-rep.ts';
 export { goodOf, type Proposal, proposed } from './next/proposal.ts';
 export type * from './next/session-state.ts';
+export type { Success } from './next/success.ts';
 export { castSide, chainShape, type LaidLeg } from './picture/chain-shape.ts';
 export * from './picture/draw-rep.ts';
 export { layOut } from './picture/lay-out.ts';

@@ -1,6 +1,13 @@
-import type { Ask, AskField, LegForecast, LegQuestion, Skill } from '../../ability/index.ts';
+import {
+  type Ask,
+  type AskField,
+  type BasedStep,
+  basedStep,
+  type LegForecast,
+  type LegQuestion,
+  type Skill,
+} from '../../ability/index.ts';
 import type { LaidLeg } from '../picture/chain-shape.ts';
-import { type BasedStep, basedStep } from './base.ts';
 import { relinked } from './chains.ts';
 import { oneStep, RAISED_FIELDS, type StepWay } from './one-step.ts';
 import type { NextInput } from './session-state.ts';

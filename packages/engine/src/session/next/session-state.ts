@@ -1,8 +1,8 @@
 import type { AbilityFilter, Ask, Cause, Grade, LegQuestion, Skill } from '../../ability/index.ts';
 import type { Random } from '../../numeric/index.ts';
 import type { LaidLeg } from '../picture/chain-shape.ts';
-import type { Success } from './base.ts';
 import type { Purpose } from './next-answer.ts';
+import type { Success } from './success.ts';
 
 /** A leg of this session as it was graded. */
 export interface WorkedLeg extends LaidLeg {

@@ -1,0 +1,43 @@
+import type { AbilityFilter, DemandPart, LogitEstimate } from '../forecaster.ts';
+import { type AskField, harderFields } from '../harder-fields.ts';
+import type { LegQuestion } from '../leg.ts';
+
+/** A leg that went well: good, or fair where the skill has no good one. */
+export interface WellDone {
+  readonly rep: string;
+  readonly leg: number;
+  readonly question: LegQuestion;
+  readonly grade: 'good' | 'fair';
+}
+
+/** The base of an ask and how much harder the ask is. */
+export interface BasedStep<Base extends WellDone = WellDone> {
+  readonly base: Base;
+  readonly harder: readonly (readonly AskField[])[];
+  readonly stretch: LogitEstimate & { readonly parts: readonly DemandPart[] };
+}
+
+/** A base is looked for among so many of the last successes (contract). */
+export const LAST_SUCCESSES = 10;
+
+/**
+ * The base of an ask: among the last ten successes at the skill (oldest first), the one from which the fewest things
+ * are harder, then the one of least stretch, then the newest. A later stop on the same line is one thing
+ * (`harderFields`). `null` with no success before.
+ */
+export function basedStep<Base extends WellDone>(
+  filter: AbilityFilter,
+  question: LegQuestion,
+  successes: readonly Base[],
+): BasedStep<Base> | null {
+  let best: BasedStep<Base> | null = null;
+  for (const base of successes.slice(-LAST_SUCCESSES)) {
+    const harder = harderFields(question.ask, base.question.ask, question.skill);
+    if (best && harder.length > best.harder.length) continue;
+    const stretch = filter.stretch(question, base.question);
+    if (best === null || harder.length < best.harder.length || stretch.mean <= best.stretch.mean) {
+      best = { base, harder, stretch };
+    }
+  }
+  return best;
+}

@@ -1,0 +1,7 @@
+import type { WellDone } from '../../ability/index.ts';
+import type { LaidLeg } from '../picture/chain-shape.ts';
+
+/** A leg that went well, with the whole chain of its rep as it was asked. */
+export interface Success extends WellDone {
+  readonly asked: readonly LaidLeg[];
+}
