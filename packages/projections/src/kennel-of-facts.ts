@@ -8,6 +8,7 @@ import type { SessionRecord, TrainingRecord } from './record/training-record.ts'
 import { dogsView } from './standing/dogs-view.ts';
 import { standingView } from './standing/standing.ts';
 import { AbilityTimeline } from './timeline/ability-timeline.ts';
+import { readTimelineState, type TimelineState, writeTimelineState } from './timeline/timeline-state.ts';
 import type { DogsView, JudgedRep, StandingView, WorkView } from './views/views.ts';
 import { chainRep, judgeRep, turnRep } from './work/judge.ts';
 import { nextInSession, pictureConditions, workView } from './work/work-view.ts';
@@ -15,10 +16,16 @@ import { nextInSession, pictureConditions, workView } from './work/work-view.ts'
 /** Holds facts, the record they fold to and the engine's walk through it; see `Kennel`. */
 class KennelOfFacts implements Kennel {
   readonly #builder = new RecordBuilder();
-  readonly #timelines: Readonly<Record<Counting, AbilityTimeline>> = {
-    excused: new AbilityTimeline('excused'),
-    everything: new AbilityTimeline('everything'),
-  };
+  #noted: TimelineState | null = null;
+  #note: unknown = null;
+  readonly #timelines: Readonly<Record<Counting, AbilityTimeline>>;
+
+  constructor(stored: TimelineState | null) {
+    this.#timelines = {
+      excused: new AbilityTimeline('excused', stored),
+      everything: new AbilityTimeline('everything'),
+    };
+  }
 
   add(facts: readonly Fact[]): void {
     this.#builder.add(facts);
@@ -32,6 +39,15 @@ class KennelOfFacts implements Kennel {
     const timeline = this.#timelines[counting];
     timeline.update(this.record);
     return timeline;
+  }
+
+  walkNote(): unknown {
+    const state = this.timeline().state();
+    if (state !== this.#noted) {
+      this.#noted = state;
+      this.#note = state === null ? null : writeTimelineState(state);
+    }
+    return this.#note;
   }
 
   dogs(nowMs: number): DogsView {
@@ -86,9 +102,12 @@ class KennelOfFacts implements Kennel {
   }
 }
 
-/** A kennel with no facts yet. */
-export function createKennel(): KennelOfFacts {
-  return new KennelOfFacts();
+/**
+ * A kennel with no facts yet. `note` may be what `walkNote` gave for the same record, read back from anywhere: what is none, or
+ * no longer fits the facts, is let fall.
+ */
+export function createKennel(note: unknown = null): KennelOfFacts {
+  return new KennelOfFacts(readTimelineState(note));
 }
 
 export type { KennelOfFacts };

@@ -20,6 +20,11 @@ export interface AskedRep {
 export interface Kennel {
   readonly record: TrainingRecord;
   add(facts: readonly Fact[]): void;
+  /**
+   * What the walk through the record knew before its last session, as JSON can hold it, to open the same record with next
+   * time (`createKennel`). The same object until another session begins; `null` with no rep on record.
+   */
+  walkNote(): unknown;
   dogs(nowMs: number): DogsView;
   /** `null` for a dog that no fact names. */
   standing(dog: string, atMs: number): StandingView | null;

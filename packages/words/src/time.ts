@@ -1,3 +1,4 @@
+import { fromNow } from './figures.ts';
 import type { Tongue } from './tongue.ts';
 
 const DAY_MS = 86_400_000;
@@ -5,19 +6,12 @@ const MONTHS_IN_YEAR = 12;
 
 /** Times and ages in words. Moments are epoch milliseconds; `now` is always handed in. */
 export function timeWords(t: Tongue) {
-  let made: Intl.RelativeTimeFormat | undefined;
-  const relative = (n: number, unit: 'day' | 'week' | 'month'): string => {
-    made ??= new Intl.RelativeTimeFormat(t.dialect, { numeric: 'auto' });
-    return made.format(n, unit);
-  };
   return {
     /** "today", "yesterday", "6 days ago", "3 weeks ago", by calendar day in the zone given (the device's when left out). */
     ago: (atMs: number, nowMs: number, timeZone?: string): string => {
       const days = dayNumber(nowMs, timeZone) - dayNumber(atMs, timeZone);
-      if (days < 14) return relative(-days, 'day');
-      return days < 70
-        ? relative(-Math.round(days / 7), 'week')
-        : relative(-Math.round(days / 30.44), 'month');
+      if (days < 14) return fromNow(-days, 'day');
+      return days < 70 ? fromNow(-Math.round(days / 7), 'week') : fromNow(-Math.round(days / 30.44), 'month');
     },
     /** "8 months", "2 years", "1 year 4 months". */
     age: (months: number): string => {
@@ -36,14 +30,19 @@ export function timeWords(t: Tongue) {
   };
 }
 
-/** Number of the calendar day a moment falls on, in a time zone. */
+/** Number of the calendar day a moment falls on, in a time zone; the device's own when none is given. */
 function dayNumber(atMs: number, timeZone: string | undefined): number {
-  const parts = new Intl.DateTimeFormat('en-GB', {
+  if (timeZone === undefined) {
+    const here = new Date(atMs);
+    return Date.UTC(here.getFullYear(), here.getMonth(), here.getDate()) / DAY_MS;
+  }
+  const format = new Intl.DateTimeFormat('en-GB', {
     year: 'numeric',
     month: 'numeric',
     day: 'numeric',
-    ...(timeZone ? { timeZone } : {}),
-  }).formatToParts(atMs);
+    timeZone,
+  });
+  const parts = format.formatToParts(atMs);
   const part = (type: 'year' | 'month' | 'day'): number => Number(parts.find((p) => p.type === type)?.value);
   return Date.UTC(part('year'), part('month') - 1, part('day')) / DAY_MS;
 }

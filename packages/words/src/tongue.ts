@@ -1,3 +1,5 @@
+import { figure, listed } from './figures.ts';
+
 /** Which English: British is the default; American says "bumper" and spells its own way. */
 export type Dialect = 'en-GB' | 'en-US';
 /** What lengths are shown in. The record itself is always metres. */
@@ -34,54 +36,35 @@ const MPH_PER_M_PER_S = 3600 / 1609.344;
 
 const wholeAbove = (value: number): number => (Math.abs(value) < 3 ? 1 : 0);
 
-/** Makes the tongue of a dialect and a unit of length. Pure; formatters come from `Intl`. */
+/** Makes the tongue of a dialect and a unit of length. Pure. */
 export function tongue(dialect: Dialect, units: Units): Tongue {
-  const unitM = units === 'yards' ? METRES_PER_YARD : 1;
-  const unit = units === 'yards' ? 'yard' : 'meter';
-  const formats = new Map<string, Intl.NumberFormat>();
-  const format = (value: number, decimals: number, options: Intl.NumberFormatOptions): string => {
-    const key = `${decimals} ${options.unit} ${options.unitDisplay}`;
-    let made = formats.get(key);
-    if (!made) {
-      made = new Intl.NumberFormat(dialect, { maximumFractionDigits: decimals, ...options });
-      formats.set(key, made);
-    }
-    return made.format(tidy(value, decimals));
+  const inYards = units === 'yards';
+  const unitM = inYards ? METRES_PER_YARD : 1;
+  const metre = dialect === 'en-US' ? 'meter' : 'metre';
+  const bareLength = (lengthM: number): string => {
+    const shown = finite('lengthM', lengthM) / unitM;
+    return figure(shown, wholeAbove(shown));
   };
-  const shown = (lengthM: number): number => finite('lengthM', lengthM) / unitM;
-  // Made when first needed: the browser loads its language data then, some ten milliseconds on a phone.
-  let listing: Intl.ListFormat | undefined;
   return {
     dialect,
     units,
     dummy: dialect === 'en-US' ? 'bumper' : 'dummy',
     dummies: dialect === 'en-US' ? 'bumpers' : 'dummies',
     unitM,
-    length: (lengthM) =>
-      format(shown(lengthM), wholeAbove(shown(lengthM)), { style: 'unit', unit, unitDisplay: 'short' }),
-    lengthInWords: (lengthM) =>
-      format(shown(lengthM), wholeAbove(shown(lengthM)), { style: 'unit', unit, unitDisplay: 'long' }),
-    bareLength: (lengthM) => format(shown(lengthM), wholeAbove(shown(lengthM)), {}),
-    number: (value, decimals = 0) => format(finite('value', value), decimals, {}),
-    wind: (speedMPerS) =>
-      units === 'yards'
-        ? format(finite('speedMPerS', speedMPerS) * MPH_PER_M_PER_S, 0, {
-            style: 'unit',
-            unit: 'mile-per-hour',
-          })
-        : format(finite('speedMPerS', speedMPerS), 0, { style: 'unit', unit: 'meter-per-second' }),
-    count: (n, one, many) => `${format(finite('n', n), 0, {})} ${n === 1 ? one : many}`,
-    list: (items) => {
-      listing ??= new Intl.ListFormat(dialect, { type: 'conjunction' });
-      return listing.format(items);
+    bareLength,
+    length: (lengthM) => `${bareLength(lengthM)} ${inYards ? 'yd' : 'm'}`,
+    lengthInWords: (lengthM) => {
+      const shown = bareLength(lengthM);
+      return `${shown} ${inYards ? 'yard' : metre}${shown === '1' ? '' : 's'}`;
     },
+    number: (value, decimals = 0) => figure(finite('value', value), decimals),
+    wind: (speedMPerS) => {
+      const speed = finite('speedMPerS', speedMPerS);
+      return inYards ? `${figure(speed * MPH_PER_M_PER_S, 0)} mph` : `${figure(speed, 0)} m/s`;
+    },
+    count: (n, one, many) => `${figure(finite('n', n), 0)} ${n === 1 ? one : many}`,
+    list: (items) => listed(items, dialect),
   };
-}
-
-/** Rounds first, so that -0.2 never prints as "-0". */
-function tidy(value: number, decimals: number): number {
-  const ten = 10 ** decimals;
-  return Math.round(value * ten) / ten + 0;
 }
 
 function finite(name: string, value: number): number {

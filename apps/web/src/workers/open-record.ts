@@ -36,9 +36,10 @@ export interface OpenRecord {
 
 const DEVICE_NOTE = 'device';
 const HAND_NOTE = 'hand';
+const WALK_NOTE = 'walk';
 
 /**
- * Opens a record: the checkpoint first (`showRough`), then every fact. A store that cannot be opened or read is no end
+ * Opens a record: the checkpoint first (`showRough`), then every fact, walked on from where the last session began. A store that cannot be opened or read is no end
  * of work: the record starts empty, what is added stays in memory, and the keeper says so.
  */
 export async function openRecord(
@@ -50,9 +51,10 @@ export async function openRecord(
   const keeper = createFactKeeper(() => doors.openStore(name));
   const checkpoint = readCheckpoint(await keeper.readNote(CHECKPOINT_NOTE));
   if (checkpoint !== null) showRough(checkpoint);
+  let walkNote = await keeper.readNote(WALK_NOTE);
   const stored = await keeper.load();
   const stamper = createFactStamper(await deviceOf(keeper, newId), nowMs, newId);
-  const kennel = createKennel();
+  const kennel = createKennel(walkNote);
   const known: Fact[] = [];
   const take = (facts: readonly Fact[]): void => {
     stamper.see(facts);
@@ -98,7 +100,13 @@ export async function openRecord(
       hand = left;
       await keeper.writeNote(HAND_NOTE, left);
     },
-    writeCheckpoint: (work) => keeper.writeNote(CHECKPOINT_NOTE, makeCheckpoint(kennel.dogs(nowMs()), work)),
+    writeCheckpoint: async (work) => {
+      await keeper.writeNote(CHECKPOINT_NOTE, makeCheckpoint(kennel.dogs(nowMs()), work));
+      const note = kennel.walkNote();
+      if (note === walkNote) return;
+      walkNote = note;
+      await keeper.writeNote(WALK_NOTE, note);
+    },
   };
 }
 

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { journalArbitrary } from '../record/journal-arbitrary.fixture.ts';
 import { foldRecord, RecordBuilder } from '../record/record-builder.ts';
 import { AbilityTimeline } from './ability-timeline.ts';
+import { readTimelineState, writeTimelineState } from './timeline-state.ts';
 
 const said = (timeline: AbilityTimeline) =>
   timeline.stated.map(({ rep, leg, forecast, result }) => ({ rep, leg, weight: result.weight, ...forecast }));
@@ -16,6 +17,59 @@ function nowSaid(timeline: AbilityTimeline, facts: readonly Fact[]) {
     timeline.filter.forecast(timeline.question(dog, 'stop', { distanceM: 20 }, at, record)),
   );
 }
+
+/** Reps of two sessions, done one after the other. */
+const reps = fc.array(
+  fc.record({
+    session: fc.constantFrom('s1', 's2'),
+    grade: fc.constantFrom('good', 'fair', 'missed'),
+    distanceM: fc.integer({ min: 5, max: 60 }),
+  }),
+  { minLength: 2, maxLength: 12 },
+);
+/** The two sessions, each with a dog of its own. */
+const opened: Fact[] = ['s1', 's2'].flatMap((session, n) => [
+  {
+    id: `dog-${n}`,
+    kind: 'dog-added',
+    at: '2026-03-01T08:00:00Z',
+    body: { dog: `x${n}`, name: 'Sorrel' },
+  },
+  {
+    id: `open-${n}`,
+    kind: 'session-opened',
+    at: '2026-03-01T08:30:00Z',
+    body: { session, dog: `x${n}` },
+  },
+]);
+const recorded = (rep: { session: string; grade: string; distanceM: number }, n: number): Fact => ({
+  id: `rep-${n}`,
+  kind: 'rep-recorded',
+  at: new Date(Date.parse('2026-03-01T09:00:00Z') + n * 60_000).toISOString(),
+  body: {
+    rep: `rep-${n}`,
+    session: rep.session,
+    legs: [{ skill: 'stop', ask: { distanceM: rep.distanceM }, grade: rep.grade }],
+  },
+});
+
+/** A day's reps, some taken back or graded anew, in the order in which they were tapped. */
+const day = fc
+  .tuple(reps, fc.array(fc.tuple(fc.nat(11), fc.constantFrom('rep-struck', 'rep-amended'))))
+  .map(([list, corrections]) => [
+    ...opened,
+    ...list.map(recorded),
+    ...corrections.map(([n, kind], i): Fact => {
+      const legs = [{ skill: 'stop', ask: { distanceM: 30 }, grade: 'missed' }];
+      const at = new Date(Date.parse('2026-03-01T11:00:00Z') + i * 60_000).toISOString();
+      return {
+        id: `c-${i}`,
+        kind,
+        at,
+        body: { rep: `rep-${n}`, ...(kind === 'rep-amended' ? { legs } : {}) },
+      };
+    }),
+  ]);
 
 describe('the walk through the record: laws', () => {
   it('walked again after each addition, it equals a walk from scratch', () => {
@@ -38,42 +92,62 @@ describe('the walk through the record: laws', () => {
     );
   });
 
+  it('begun at a stored state, it equals a walk from scratch, whatever arrives after, late facts and corrections too', () => {
+    let taken = 0;
+    fc.assert(
+      fc.property(fc.oneof(journalArbitrary, day), fc.nat(40), fc.nat(40), (facts, stop, later) => {
+        const closed = new AbilityTimeline();
+        closed.update(foldRecord(facts.slice(0, stop)));
+        const state = closed.state();
+        const note = state === null ? null : JSON.stringify(writeTimelineState(state));
+        const stored = note === null ? null : readTimelineState(JSON.parse(note));
+        expect(stored).toEqual(state);
+        const builder = new RecordBuilder();
+        builder.add(facts.slice(0, stop + later));
+        const opened = new AbilityTimeline('excused', stored);
+        opened.update(builder.record());
+        builder.add(facts);
+        opened.update(builder.record());
+        const scratch = new AbilityTimeline();
+        scratch.update(foldRecord(facts));
+        expect(nowSaid(opened, facts)).toEqual(nowSaid(scratch, facts));
+        if (stored !== null && opened.state()?.reps === stored.reps) taken += 1;
+        expect(said(opened)).toEqual(said(scratch));
+        expect(nowSaid(opened, facts)).toEqual(nowSaid(scratch, facts));
+      }),
+      { numRuns: 200 },
+    );
+    expect(taken).toBeGreaterThan(10);
+  });
+
+  it('lets a stored state fall that is of another record, or of another version', () => {
+    fc.assert(
+      fc.property(journalArbitrary, journalArbitrary, (facts, others) => {
+        const other = new AbilityTimeline();
+        other.update(foldRecord(others));
+        const timeline = new AbilityTimeline('excused', other.state());
+        timeline.update(foldRecord(facts));
+        const scratch = new AbilityTimeline();
+        scratch.update(foldRecord(facts));
+        expect(said(timeline)).toEqual(said(scratch));
+      }),
+      { numRuns: 50 },
+    );
+    for (const nothing of [
+      null,
+      'text',
+      3,
+      {},
+      { form: 'timeline-1' },
+      { form: 'timeline-0', walks: new Map() },
+    ])
+      expect(readTimelineState(nothing)).toBe(null);
+  });
+
   it('leaks nothing back: adding, removing or altering later legs changes no chance stated before them', () => {
     const base = journalArbitrary.map((facts) =>
       facts.filter(({ kind }) => !kind.startsWith('rep-') && kind !== 'break-taken'),
     );
-    const reps = fc.array(
-      fc.record({
-        session: fc.constantFrom('s1', 's2'),
-        grade: fc.constantFrom('good', 'fair', 'missed'),
-        distanceM: fc.integer({ min: 5, max: 60 }),
-      }),
-      { minLength: 2, maxLength: 12 },
-    );
-    const opened: Fact[] = ['s1', 's2'].flatMap((session, n) => [
-      {
-        id: `dog-${n}`,
-        kind: 'dog-added',
-        at: '2026-03-01T08:00:00Z',
-        body: { dog: `x${n}`, name: 'Sorrel' },
-      },
-      {
-        id: `open-${n}`,
-        kind: 'session-opened',
-        at: '2026-03-01T08:30:00Z',
-        body: { session, dog: `x${n}` },
-      },
-    ]);
-    const recorded = (rep: { session: string; grade: string; distanceM: number }, n: number): Fact => ({
-      id: `rep-${n}`,
-      kind: 'rep-recorded',
-      at: new Date(Date.parse('2026-03-01T09:00:00Z') + n * 60_000).toISOString(),
-      body: {
-        rep: `rep-${n}`,
-        session: rep.session,
-        legs: [{ skill: 'stop', ask: { distanceM: rep.distanceM }, grade: rep.grade }],
-      },
-    });
     const walked = (facts: readonly Fact[]) => {
       const timeline = new AbilityTimeline();
       timeline.update(foldRecord(facts));

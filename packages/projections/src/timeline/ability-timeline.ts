@@ -12,8 +12,10 @@ import {
 } from '@sedgeline/engine/ability';
 import { askedChain } from '../record/asked-chain.ts';
 import type { Cause, RepRecord, TrainingRecord } from '../record/training-record.ts';
-import { beginSession, bookRep, contextOf, copyDogWalk, type DogWalk, newDogWalk } from './dog-walk.ts';
-import { isSameRep, type OrderedRep, repsInOrder } from './reps-in-order.ts';
+import { beginSession, bookRep, contextOf, type DogWalk, newDogWalk } from './dog-walk.ts';
+import { fingerprint } from './rep-fingerprint.ts';
+import { type OrderedRep, RepOrder } from './rep-order.ts';
+import { copyWalks, type TimelineState } from './timeline-state.ts';
 
 /** A leg with the chances stated before it. */
 export interface StatedLeg {
@@ -25,28 +27,30 @@ export interface StatedLeg {
   readonly cause: Cause | null;
 }
 
-interface Checkpoint {
-  readonly reps: number;
-  readonly legs: number;
-  readonly filter: unknown;
-  readonly walks: ReadonlyMap<string, DogWalk>;
+interface Checkpoint extends Omit<TimelineState, 'form' | 'fingerprint'> {
+  /** Legs stated before it; `null` where it was taken up from a stored state, without them. */
+  readonly legs: number | null;
 }
 
 /**
  * The engine's walk through a record: every leg's chances from what came strictly before it, and the state after the
  * last. After a change only what follows the first changed rep of the last session is walked again; the
- * outcome equals a walk from scratch (fuzzed in `ability-timeline.property.test.ts`).
+ * outcome equals a walk from scratch (fuzzed in `ability-timeline.property.test.ts`). A walk may begin at a stored
+ * state instead of at the first rep; then the legs before it are stated only when somebody asks for them.
  */
 export class AbilityTimeline {
   readonly #counting: Counting;
-  #reps: readonly OrderedRep[] = [];
-  #stated: StatedLeg[] = [];
+  readonly #order = new RepOrder();
+  #stored: TimelineState | null;
+  /** Legs stated so far; `null` while those before a stored state are not. */
+  #stated: StatedLeg[] | null = [];
   #filter: AbilityFilter = createAbilityFilter();
   #walks = new Map<string, DogWalk>();
   #checkpoint: Checkpoint | null = null;
 
-  constructor(counting: Counting = 'excused') {
+  constructor(counting: Counting = 'excused', stored: TimelineState | null = null) {
     this.#counting = counting;
+    this.#stored = stored;
   }
 
   get filter(): AbilityFilter {
@@ -55,7 +59,8 @@ export class AbilityTimeline {
 
   /** Every leg with what was stated before it, in order. */
   get stated(): readonly StatedLeg[] {
-    return this.#stated;
+    if (this.#stated === null) this.#walkFrom(this.#beginning());
+    return this.#stated ?? [];
   }
 
   walk(dog: string): DogWalk {
@@ -64,17 +69,27 @@ export class AbilityTimeline {
 
   /** Brings the walk up to a record. */
   update(record: TrainingRecord): void {
-    const reps = repsInOrder(record);
-    const same = sameUpTo(this.#reps, reps);
-    if (same === this.#reps.length && same === reps.length) return;
-    const from = this.#goBack(same);
-    const lastSession = reps.at(-1)?.session.session;
-    const keepAt = reps.findIndex(({ session }) => session.session === lastSession);
-    this.#reps = reps;
-    for (let i = from; i < reps.length; i++) {
-      if (i === keepAt && this.#checkpoint?.reps !== i) this.#keep(i);
-      this.#take(reps[i]!);
-    }
+    const walked = this.#order.reps.length;
+    const same = this.#order.update(record);
+    if (same === walked && same === this.#order.reps.length) return;
+    this.#walkFrom(walked === 0 ? this.#takeUpStored() : this.#goBack(same, walked));
+  }
+
+  /** The state before the last session, to begin the next walk at; the same object until another session begins. */
+  state(): TimelineState | null {
+    const checkpoint = this.#checkpoint;
+    if (checkpoint === null) return null;
+    if (this.#stored?.reps === checkpoint.reps && this.#stored.filter === checkpoint.filter)
+      return this.#stored;
+    const { reps, filter, walks } = checkpoint;
+    this.#stored = {
+      form: 'timeline-1',
+      reps,
+      fingerprint: fingerprint(this.#order.reps, reps),
+      filter,
+      walks,
+    };
+    return this.#stored;
   }
 
   /** The question that a leg would be, asked now. */
@@ -89,16 +104,40 @@ export class AbilityTimeline {
     return { dog, skill, session: at.session, atMs: at.atMs, ask, context };
   }
 
-  /** Goes back to the last state that the first `same` reps lead to; says how many reps it has seen. */
-  #goBack(same: number): number {
-    if (same === this.#reps.length) return same;
-    const checkpoint = this.#checkpoint;
-    if (checkpoint !== null && checkpoint.reps <= same) {
-      this.#filter = restoreAbilityFilter(checkpoint.filter);
-      this.#walks = copyWalks(checkpoint.walks);
-      this.#stated.length = checkpoint.legs;
-      return checkpoint.reps;
+  /** Walks on from a rep to the last, keeping the state before the last session. */
+  #walkFrom(from: number): void {
+    const { reps } = this.#order;
+    const last = reps.at(-1)?.session.session;
+    const keepAt = reps.findIndex(({ session }) => session.session === last);
+    for (let n = from; n < reps.length; n++) {
+      if (n === keepAt && this.#checkpoint?.reps !== n) this.#keep(n);
+      this.#take(reps[n]!);
     }
+  }
+
+  /** Begins at the stored state where it fits the record, at the first rep where it does not. */
+  #takeUpStored(): number {
+    const stored = this.#stored;
+    const { reps } = this.#order;
+    if (stored === null || stored.reps > reps.length || stored.reps === 0) return 0;
+    if (stored.fingerprint !== fingerprint(reps, stored.reps)) return 0;
+    this.#checkpoint = { ...stored, legs: null };
+    return this.#goBack(stored.reps, 0);
+  }
+
+  /** Goes back to the last state that the first `same` reps lead to; says how many reps it has seen. */
+  #goBack(same: number, walked: number): number {
+    if (same === walked) return same;
+    const checkpoint = this.#checkpoint;
+    if (checkpoint === null || checkpoint.reps > same) return this.#beginning();
+    this.#filter = restoreAbilityFilter(checkpoint.filter);
+    this.#walks = copyWalks(checkpoint.walks);
+    if (checkpoint.legs === null || this.#stated === null) this.#stated = null;
+    else this.#stated.length = checkpoint.legs;
+    return checkpoint.reps;
+  }
+
+  #beginning(): number {
     this.#checkpoint = null;
     this.#filter = createAbilityFilter();
     this.#walks = new Map();
@@ -109,7 +148,7 @@ export class AbilityTimeline {
   #keep(reps: number): void {
     this.#checkpoint = {
       reps,
-      legs: this.#stated.length,
+      legs: this.#stated?.length ?? null,
       filter: this.#filter.snapshot(),
       walks: copyWalks(this.#walks),
     };
@@ -136,13 +175,8 @@ export class AbilityTimeline {
         grade: leg.grade,
         weight: legWeight(leg.grade, leg.cause ?? undefined, this.#counting),
       };
-      this.#stated.push({
-        rep: rep.rep,
-        leg: n,
-        result,
-        forecast: this.#filter.observe(result),
-        cause: leg.cause,
-      });
+      const forecast = this.#filter.observe(result);
+      this.#stated?.push({ rep: rep.rep, leg: n, result, forecast, cause: leg.cause });
       bookSuccess(walk, rep, n, result);
     }
     bookRep(walk, rep);
@@ -160,15 +194,4 @@ function bookSuccess(walk: DogWalk, rep: RepRecord, leg: number, result: LegResu
   if (result.grade === 'good' && !hasGood) list.length = 0;
   list.push(success);
   if (list.length > 10) list.shift();
-}
-
-function copyWalks(walks: ReadonlyMap<string, DogWalk>): Map<string, DogWalk> {
-  return new Map([...walks].map(([dog, walk]) => [dog, copyDogWalk(walk)] as const));
-}
-
-function sameUpTo(a: readonly OrderedRep[], b: readonly OrderedRep[]): number {
-  const most = Math.min(a.length, b.length);
-  let same = 0;
-  while (same < most && isSameRep(a[same]!, b[same]!)) same++;
-  return same;
 }

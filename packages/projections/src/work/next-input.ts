@@ -11,7 +11,7 @@ import { askedChain } from '../record/asked-chain.ts';
 import type { RepRecord, SessionRecord, TrainingRecord } from '../record/training-record.ts';
 import type { AbilityTimeline } from '../timeline/ability-timeline.ts';
 import { ageMonths, earlierSessionsOnGround } from '../timeline/dog-walk.ts';
-import { repsSinceBreakNow } from '../timeline/reps-in-order.ts';
+import { repsSinceBreakNow } from '../timeline/rep-order.ts';
 
 const MINUTE_MS = 60_000;
 const DAY_MS = 86_400_000;

@@ -68,9 +68,8 @@ export function buildRep(input: NextInput, skill: Skill, mayRaise: boolean): Pro
 
 /** Something known: what went well lately, every leg at 85 in 100 or more, the nearest to 90; `null` without such. */
 export function knownRep(input: NextInput, skill: Skill): Proposal | null {
-  const known = proposals(input, skill).filter(
-    (proposal) =>
-      proposal.moved?.way !== 'harder' && proposal.least >= KNOWN_CHANCE && proposal.raised.length === 0,
+  const known = proposals(input, skill, ['easier']).filter(
+    (proposal) => proposal.least >= KNOWN_CHANCE && proposal.raised.length === 0,
   );
   return best(known, (proposal) => -farFrom(proposal.least, 0.9) + (proposal.moved === null ? 0.2 : 0));
 }

@@ -2,7 +2,7 @@ import type { Skill } from '../../ability/index.ts';
 import { askNext, endHere } from './answer.ts';
 import { knownRep } from './choose.ts';
 import type { NextAnswer, Reason } from './next-answer.ts';
-import { goodOf } from './proposal.ts';
+import { goodOf, type Proposal } from './proposal.ts';
 import { endedSkills, type NextInput, wentWell } from './session-state.ts';
 
 /** A finish that fails is tried once more, not for ever. */
@@ -12,14 +12,21 @@ const MOST_FINISHES = 2;
 export function finish(input: NextInput, because: readonly Reason[]): NextAnswer {
   const ended = endedSkills(input.reps);
   const finishes = input.reps.filter((rep) => rep.purpose === 'finish').length;
-  const known = openSkills(input, ended)
-    .map((skill) => knownRep(input, skill))
-    .find((proposal) => proposal !== null && !proposal.legs.some((leg) => ended.has(leg.skill)));
-  if (known && finishes < MOST_FINISHES) {
+  const known = finishes < MOST_FINISHES ? knownAmong(input, openSkills(input, ended), ended) : null;
+  if (known !== null) {
     return askNext(input, known, 'finish', [...because, { code: 'finish-well', chanceNow: goodOf(known) }]);
   }
   const last = input.reps.at(-1);
   return endHere([...because, { code: last && wentWell(last) ? 'end-on-good' : 'stop-for-today' }]);
+}
+
+/** The first skill's known rep that asks for nothing whose line of work has ended. */
+function knownAmong(input: NextInput, skills: readonly Skill[], ended: ReadonlySet<Skill>): Proposal | null {
+  for (const skill of skills) {
+    const known = knownRep(input, skill);
+    if (known !== null && !known.legs.some((leg) => ended.has(leg.skill))) return known;
+  }
+  return null;
 }
 
 /** Skills that may still be worked: the session's own first, then the most lately worked. */

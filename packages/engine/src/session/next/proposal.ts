@@ -111,9 +111,13 @@ export function knownChains(input: NextInput, skill: Skill): { legs: readonly La
   return [...seen.values()];
 }
 
-/** What can be asked of a skill: each known chain as it was, and with one field of its leg one step harder or easier. */
-export function proposals(input: NextInput, skill: Skill): Proposal[] {
-  const ways: StepWay[] = ['harder', 'easier'];
+/** What can be asked of a skill: each known chain as it was, and with one field of its leg one step harder or easier
+ * (`ways`). */
+export function proposals(
+  input: NextInput,
+  skill: Skill,
+  ways: readonly StepWay[] = ['harder', 'easier'],
+): Proposal[] {
   return knownChains(input, skill).flatMap(({ legs, focus }) => [
     proposed(input, legs, focus),
     ...ways.flatMap((way) => steps(input, legs, focus, way)),
