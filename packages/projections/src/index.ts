@@ -1,5 +1,6 @@
 export * from './answers/answers.ts';
 export * from './answers/known-at.ts';
+export * from './answers/why-answer.ts';
 export type * from './kennel.ts';
 export * from './kennel-of-facts.ts';
 export * from './record/asked-chain.ts';
@@ -11,3 +12,5 @@ export type * from './tap-fact.ts';
 export * from './taps.ts';
 export { AbilityTimeline, type StatedLeg } from './timeline/ability-timeline.ts';
 export type * from './views/views.ts';
+export type * from './views/why-view.ts';
+export { whyInKennel, whyOfRep } from './why/why-of-rep.ts';
