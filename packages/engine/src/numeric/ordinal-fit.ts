@@ -1,5 +1,6 @@
 import { choleskyInverse } from './cholesky.ts';
 import { logistic, logisticSlope, logLogistic } from './logistic.ts';
+import { logDifference } from './logit-term.ts';
 import { maximiseConcave } from './newton.ts';
 
 /** One row: grade 0..K-1 (worst first), covariates without intercept, and how often it came. */
@@ -18,18 +19,20 @@ export interface OrdinalFit {
   readonly logLik: number;
 }
 
-/** ln(s(a) - s(b)) for a > b, without cancellation. */
-function logDifference(a: number, b: number): number {
-  return logLogistic(a) + logLogistic(-b) + Math.log(-Math.expm1(b - a));
-}
-
 /**
  * Cumulative logit by maximum likelihood (McCullagh1980): `P(Y <= k) = s(cut_k - x'b)`, larger x'b means
  * higher grades; concave in cuts and slopes (Pratt1981), so Newton finds the one maximum. The log-likelihood
- * has no multinomial constant. `null` if there is no maximum, or a grade below the top never came.
+ * has no multinomial constant. With a finite `slopeSd` the slopes have a normal prior, mean 0, the cuts none: the
+ * fit is then at the mode and `logLik` less `b^2/(2 slopeSd^2)`, the normal constant left out. `null` if there is no
+ * maximum, or a grade never came.
  * @throws RangeError if grades is under 2 or a row's grade is not one of them
  */
-export function fitOrdinal(rows: readonly OrdinalRow[], grades: number): OrdinalFit | null {
+export function fitOrdinal(
+  rows: readonly OrdinalRow[],
+  grades: number,
+  slopeSd = Infinity,
+): OrdinalFit | null {
+  if (!(slopeSd > 0)) throw new RangeError(`slopeSd: expected > 0, got ${slopeSd}`);
   if (!(grades >= 2)) throw new RangeError(`grades: expected 2 or more, got ${grades}`);
   const seen = new Float64Array(grades);
   for (const { grade, count } of rows) {
@@ -51,6 +54,12 @@ export function fitOrdinal(rows: readonly OrdinalRow[], grades: number): Ordinal
     const gradient = new Float64Array(d);
     const curvature = new Float64Array(d * d);
     for (const row of rows) value += addRow(row, b, k, gradient, curvature);
+    for (let j = k; j < d; j++) {
+      const precision = 1 / (slopeSd * slopeSd);
+      value -= 0.5 * precision * b[j]! * b[j]!;
+      gradient[j]! -= precision * b[j]!;
+      curvature[j * (d + 1)]! += precision;
+    }
     return { value, gradient, curvature };
   });
   if (maximum === null) return null;
