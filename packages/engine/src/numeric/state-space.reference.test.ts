@@ -3,6 +3,7 @@ import walks from '../../reference/binomial-walk.json' with { type: 'json' };
 import nile from '../../reference/nile.json' with { type: 'json' };
 import { jointModeWalk, sequentialModeWalk } from './binomial-walk.ts';
 import { filterLocalLevel, smoothLevel } from './local-level.ts';
+import { maximise } from './maximise.ts';
 
 /** Largest difference, relative to `scale` of the wanted value. Tolerances' reasons: the reference files. */
 function worst(got: ArrayLike<number>, want: readonly number[], relative = false): number {
@@ -43,4 +44,15 @@ describe.each(walks.cases)('binomial random walk: $name', ({ y, n, m0, P0, q, jo
     const sum = path.logPredictive.reduce((total, value) => total + value, 0);
     expect(Math.abs(sum - sequential.sumLogPredictive)).toBeLessThan(1e-6);
   });
+});
+
+it('the walk variance of the highest evidence, 30 dogs', () => {
+  const { y, n, m0, P0 } = walks.cases[0]!;
+  const trials = y.map((value, t) => ({ y: value, n: n[t]! }));
+  const evidence = ([logQ]: Float64Array) =>
+    jointModeWalk(trials, { mean: m0, variance: P0 }, Math.exp(logQ!)).logEvidence;
+  const { end, x, value } = maximise(evidence, [Math.log(0.05)], { steps: 200, tolerance: 1e-10 });
+  expect(end).toBe('converged');
+  expect(Math.abs(Math.exp(x[0]!) - walks.evidenceMaximum.q)).toBeLessThan(1e-4);
+  expect(Math.abs(value - walks.evidenceMaximum.logEvidence)).toBeLessThan(1e-4);
 });
