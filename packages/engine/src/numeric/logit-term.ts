@@ -32,11 +32,6 @@ export function binomialTerm(y: number, n: number): LogitTerm {
   };
 }
 
-/** `ln(s(a) - s(b))` for a > b, without cancellation: `ln s(a) + ln s(-b) + ln(1 - e^(b - a))`. */
-export function logDifference(a: number, b: number): number {
-  return logLogistic(a) + logLogistic(-b) + Math.log(-Math.expm1(b - a));
-}
-
 /**
  * One grade of a cumulative logit with given cuts (McCullagh1980): `P(Y <= k) = s(cut_k - eta)`, grades
  * 0..cuts.length, a larger eta means higher grades.
@@ -50,10 +45,12 @@ export function ordinalTerm(grade: number, cuts: ArrayLike<number>): LogitTerm {
     if (!(cuts[c]! > cuts[c - 1]!)) throw new RangeError(`cuts: expected to rise, got ${cuts[c]} at ${c}`);
   const top = grade < k ? cuts[grade]! : Infinity;
   const floor = grade > 0 ? cuts[grade - 1]! : -Infinity;
+  // ln(s(a) - s(b)) = ln s(a) + ln s(-b) + ln(1 - e^(b - a)), a and b the ends less eta: no cancellation at any eta.
+  const width = Math.log(-Math.expm1(floor - top));
   const logLik = (eta: number) => {
     if (top === Infinity) return logLogistic(eta - floor);
     if (floor === -Infinity) return logLogistic(top - eta);
-    return logDifference(top - eta, floor - eta);
+    return logLogistic(top - eta) + logLogistic(eta - floor) + width;
   };
   return {
     logLik,

@@ -22,7 +22,7 @@ export interface Maximised {
 /**
  * Maximises a smooth function of a few parameters (hyper-parameters: put them on a scale where 1 is a big move,
  * logs of sds), by `searchMaximum`. Deterministic. A local maximum: start it from more than one place if there may
- * be several. NaN counts as minus infinity.
+ * be several. A value that is not finite counts as minus infinity.
  * @throws RangeError if the value at the start is not finite, or an option is not positive
  */
 export function maximise(
@@ -40,7 +40,7 @@ export function maximise(
     const got = valueAt(x);
     if (step === 1 && !Number.isFinite(got))
       throw new RangeError(`start: expected a finite value there, got ${got}`);
-    if (got > value) {
+    if (got > value && got < Infinity) {
       best = x;
       value = got;
     }

@@ -1,6 +1,5 @@
 import { choleskyInverse } from './cholesky.ts';
 import { logistic, logisticSlope, logLogistic } from './logistic.ts';
-import { logDifference } from './logit-term.ts';
 import { maximiseConcave } from './newton.ts';
 
 /** One row: grade 0..K-1 (worst first), covariates without intercept, and how often it came. */
@@ -17,6 +16,11 @@ export interface OrdinalFit {
   /** Standard errors in the same order, cuts first. */
   readonly se: Float64Array;
   readonly logLik: number;
+}
+
+/** ln(s(a) - s(b)) for a > b, without cancellation. */
+function logDifference(a: number, b: number): number {
+  return logLogistic(a) + logLogistic(-b) + Math.log(-Math.expm1(b - a));
 }
 
 /**

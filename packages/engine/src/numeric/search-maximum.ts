@@ -25,7 +25,8 @@ const SHORTEST = 2 ** -30;
  * returns when it has converged; so the caller may stop, pause or report between any two evaluations (a worker
  * that must hear messages does). Quasi-Newton: BFGS on central differences with a backtracking line search
  * (Nocedal2006, 6.1 and 3.1), its first metric the differences' own bends. Where no step along the line rises, it
- * moves to the best of the difference points, and rests when none of them is better (Kolda2003).
+ * moves to the best of the difference points, and rests when none of them is better (Kolda2003). A value that is
+ * not finite counts as minus infinity; the one at the start must be finite.
  * @throws RangeError unless tolerance and difference are positive
  */
 export function* searchMaximum(
@@ -69,7 +70,7 @@ export function* searchMaximum(
 
 function* ask(x: Float64Array): Asking<number> {
   const value = yield x;
-  return Number.isNaN(value) ? -Infinity : value;
+  return Number.isFinite(value) ? value : -Infinity;
 }
 
 function* lookAround(x: Float64Array, { difference, flat }: Look, known?: number): Asking<Place> {
