@@ -7,8 +7,8 @@ import { inRoot } from './repository.mjs';
 export const FIRST_LOAD_BUDGET_BYTES = 180_000;
 
 /**
- * The script files that a browser loads before anything is shown, by vite's manifest: the entries and what they import
- * statically, each once. Lazy imports are not among them.
+ * The script files that a browser loads before anything is shown, by vite's manifest: the entries, what they import, what they
+ * hand over to at once (an entry's own lazy import) and what that imports, each once. Later lazy imports are not among them.
  */
 export function firstLoadFiles(manifest) {
   const seen = new Set();
@@ -19,7 +19,10 @@ export function firstLoadFiles(manifest) {
     seen.add(chunk.file);
     for (const next of chunk.imports ?? []) visit(next);
   };
-  for (const [key, chunk] of Object.entries(manifest)) if (chunk.isEntry === true) visit(key);
+  for (const [key, chunk] of Object.entries(manifest)) {
+    if (chunk.isEntry !== true) continue;
+    for (const next of [key, ...(chunk.dynamicImports ?? [])]) visit(next);
+  }
   return [...seen].filter((file) => file.endsWith('.js'));
 }
 

@@ -46,5 +46,5 @@ export default defineConfig({
     }),
   ],
   worker: { format: 'es' },
-  build: { manifest: true, target: 'es2023', sourcemap: false },
+  build: { manifest: true, target: 'es2023', sourcemap: false, modulePreload: { polyfill: false } },
 });

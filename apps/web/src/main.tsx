@@ -1,4 +1,4 @@
-import './styles/styles.css';
+import { startTransition } from 'react';
 import { createRoot } from 'react-dom/client';
 import { navigate } from 'wouter/use-browser-location';
 import { App } from './app.tsx';
@@ -24,7 +24,9 @@ followTheme(document.documentElement);
 listenForInstall();
 const root = document.getElementById('root');
 if (root === null) throw new Error('index.html: expected an element with the id "root"');
-createRoot(root).render(<App />);
+// In a transition, React draws in slices: a tap or a scroll gets in between.
+const screens = createRoot(root);
+startTransition(() => screens.render(<App />));
 void openRecord(useSettings.getState().record).then((session) => {
   stopListening();
   goToOpenSession(session);

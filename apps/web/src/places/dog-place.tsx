@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { useDeferredValue, useEffect } from 'react';
 import { useLocation } from 'wouter';
 import { useWords } from '../parts/words-context.tsx';
 import { DogScreen } from '../screens/dog/dog-screen.tsx';
@@ -13,7 +13,10 @@ export function DogPlace({ dog }: { readonly dog: string }) {
   const words = useWords();
   const [, go] = useLocation();
   const isReady = useKennel((s) => s.isReady);
-  const standing = useKennel((s) => (s.standing?.dog === dog ? s.standing : null));
+  const standing = useDeferredValue(
+    useKennel((s) => (s.standing?.dog === dog ? s.standing : null)),
+    null,
+  );
   const hasOpenSession = useKennel(
     (s) => s.dogs?.dogs.some((row) => row.dog === dog && row.openSession !== null) ?? false,
   );

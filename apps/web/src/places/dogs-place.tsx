@@ -1,3 +1,4 @@
+import { useDeferredValue } from 'react';
 import { useLocation } from 'wouter';
 import { useWords } from '../parts/words-context.tsx';
 import { DogsScreen } from '../screens/dogs/dogs-screen.tsx';
@@ -12,7 +13,10 @@ import { useTitle } from './use-title.ts';
 export function DogsPlace() {
   const { dogs: words } = useWords();
   const [, go] = useLocation();
-  const dogs = useKennel((s) => s.dogs);
+  const dogs = useDeferredValue(
+    useKennel((s) => s.dogs),
+    null,
+  );
   useTitle(words.title);
   return (
     <Framed here="dogs">

@@ -1,15 +1,16 @@
 import type { TapFact } from '@sedgeline/projections';
 import type { KennelCalls, KennelPush, RecordName, Tap, TapAnswer } from '../workers/kennel-calls.ts';
 import { callThrough, type Remote } from '../workers/rpc.ts';
+import { startWorker } from './kennel-port.ts';
 import { startRecord, takePush, useKennel } from './kennel-store.ts';
 import { useSettings } from './settings.ts';
 
 let remote: Remote<KennelCalls> | null = null;
 
-/** Starts the worker once. Failures of the worker itself are told on the screen. */
+/** The worker's other end, made once. Failures of the worker itself are told on the screen. */
 function worker(): Remote<KennelCalls> {
   if (remote !== null) return remote;
-  const port = new Worker(new URL('../workers/kennel-worker.ts', import.meta.url), { type: 'module' });
+  const port = startWorker();
   port.addEventListener('error', (event) => useKennel.setState({ fault: event.message || 'worker' }));
   remote = callThrough<KennelCalls, KennelPush>(port, (push) => {
     takePush(push);

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react';
+import { useDeferredValue, useEffect, useRef } from 'react';
 import { useWakeLock } from '../../devices/wake-lock.ts';
 import { useWords } from '../../parts/words-context.tsx';
 import { refreshWork, watchSession } from '../../state/kennel.ts';
@@ -23,7 +23,10 @@ export function WorkScreen({ session }: { readonly session: string }) {
   const shown = useKennel((s) => (s.work?.session === session ? s.work : null));
   const taps = useWorkTaps();
   const main = useRef<HTMLElement>(null);
-  const screen = shown?.screen ?? null;
+  const latest = shown?.screen ?? null;
+  // First drawn in slices, then at once with every tap.
+  const isDrawn = useDeferredValue(latest !== null, false);
+  const screen = isDrawn ? latest : null;
   const isShown = screen !== null;
   useWakeLock(isShown);
   useRefreshAfterAway(isShown && isReady);
