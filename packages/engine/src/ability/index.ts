@@ -8,6 +8,16 @@ export * from './forecaster.ts';
 export { type AskField, harderFields } from './harder-fields.ts';
 export * from './leg.ts';
 export { CAUSES, type Cause, type Counting, legWeight } from './leg-weight.ts';
+export {
+  type CleanSend,
+  type ExpectationPosterior,
+  expectationAt,
+  expectationPosterior,
+  expectationUnder,
+  nextStoppedShare,
+} from './patterns/expectation-model.ts';
+export { findPatterns } from './patterns/find-patterns.ts';
+export { PATTERNS, type PatternFinding, type PatternLeg, type PatternName } from './patterns/pattern.ts';
 export { type AbilityPriors, shippedPriors } from './priors.ts';
 export {
   correctChance,

@@ -25,14 +25,14 @@ function logShape(grade: Grade, eta: number, gap: number): number {
 }
 
 /** Slope of `logGradeChance` in eta. */
-function slope(grade: Grade, eta: number, gap: number): number {
+export function gradeSlope(grade: Grade, eta: number, gap: number): number {
   if (grade === 'missed') return -logistic(eta);
   if (grade === 'good') return logistic(gap - eta);
   return logistic(-eta) - logistic(eta - gap);
 }
 
 /** Minus the second derivative of `logGradeChance` in eta, never negative (log-concave). */
-function curvature(grade: Grade, eta: number, gap: number): number {
+export function gradeCurvature(grade: Grade, eta: number, gap: number): number {
   if (grade === 'missed') return logisticSlope(eta);
   if (grade === 'good') return logisticSlope(eta - gap);
   return logisticSlope(eta) + logisticSlope(eta - gap);
@@ -77,10 +77,10 @@ function mode(prior: Moments, grade: Grade, gap: number, weight: number): number
   let high = mean + weight * variance;
   let eta = mean;
   for (let step = 0; step < 60; step++) {
-    const gradient = (mean - eta) / variance + weight * slope(grade, eta, gap);
+    const gradient = (mean - eta) / variance + weight * gradeSlope(grade, eta, gap);
     if (gradient > 0) low = eta;
     else high = eta;
-    const sharpness = 1 / variance + weight * curvature(grade, eta, gap);
+    const sharpness = 1 / variance + weight * gradeCurvature(grade, eta, gap);
     let next = eta + gradient / sharpness;
     if (!(next >= low && next <= high)) next = 0.5 * (low + high);
     const done = Math.abs(next - eta) * Math.sqrt(sharpness) < 1e-3;
@@ -115,7 +115,7 @@ export function ordinalUpdate(
   if (weight === 0 || !(variance > 0)) return out;
   if (weight === 1 && variance <= PLAIN_VARIANCE && plainUpdate(prior, grade, gap, out)) return out;
   const centre = mode(prior, grade, gap, weight);
-  const sd = 1 / Math.sqrt(1 / variance + weight * curvature(grade, centre, gap));
+  const sd = 1 / Math.sqrt(1 / variance + weight * gradeCurvature(grade, centre, gap));
   const nodes = RULE.nodes;
   let most = -Infinity;
   for (let k = 0; k < nodes.length; k++) {

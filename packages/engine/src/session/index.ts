@@ -1,6 +1,6 @@
 export { completedChain, easyChain, focusOf, isCleanSend, straightThrough } from './next/chains.ts';
 export { easierRep, easyRep, harderRep, isFair, likeliestRep } from './next/choose.ts';
-export { type CleanSend, nextStoppedShare, wantedCleanShare } from './next/clean-share.ts';
+export { wantedCleanShare } from './next/clean-share.ts';
 export * from './next/next-answer.ts';
 export { nextRep, sessionMinutes } from './next/next-rep.ts';
 export { oneStep, RAISED_FIELDS } from './next/one-step.ts';

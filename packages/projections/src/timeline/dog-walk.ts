@@ -1,5 +1,5 @@
-import type { LegContext, Skill } from '@sedgeline/engine/ability';
-import { type CleanSend, nextStoppedShare, type Success } from '@sedgeline/engine/session';
+import { type CleanSend, type LegContext, nextStoppedShare, type Skill } from '@sedgeline/engine/ability';
+import type { Success } from '@sedgeline/engine/session';
 import type { DogRecord, RepRecord, SessionRecord } from '../record/training-record.ts';
 
 const DAY_MS = 86_400_000;

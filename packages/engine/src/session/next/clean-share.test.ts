@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type CleanSend, nextStoppedShare, wantedCleanShare } from './clean-share.ts';
+import { type CleanSend, nextStoppedShare } from '../../ability/index.ts';
+import { wantedCleanShare } from './clean-share.ts';
 
 const sends = (count: number, stoppedShare: number, expecting: boolean): CleanSend[] =>
   Array.from({ length: count }, () => ({ stoppedShare, expecting }));

@@ -1,0 +1,63 @@
+/** A normal prior. */
+export interface NormalPrior {
+  readonly mean: number;
+  readonly sd: number;
+}
+
+/** How an effect in logits is looked for. */
+export interface EffectSize {
+  /** The size that matters: the pattern is claimed only of an effect larger than this. */
+  readonly matters: number;
+  /** Dogs that have not the pattern: as the general run of dogs, give or take. */
+  readonly ordinary: NormalPrior;
+  /** Dogs that may have it, by how much is not known. */
+  readonly wide: NormalPrior;
+  /** Fewest legs on either side of what is compared. */
+  readonly need: number;
+}
+
+/** How a share is looked for: Beta priors with their two counts. */
+export interface ShareSize {
+  readonly matters: number;
+  readonly ordinary: readonly [number, number];
+  readonly wide: readonly [number, number];
+  readonly need: number;
+}
+
+/** Prior odds of a pattern, 1 to 9. */
+export const PRIOR_CHANCE = 0.1;
+
+/**
+ * The one table of sizes: all our judgement, 2026 (common practice, no source). Logits unless said. 1 logit takes a
+ * leg from 85 in 100 to 68, or from 70 to 46.
+ */
+export const SIZES = {
+  /** theta_left - theta_right at equal asks, either way. */
+  'one-sided': { matters: 0.6, ordinary: { mean: 0, sd: 0.2 }, wide: { mean: 0, sd: 1.5 }, need: 10 },
+  /** What wholly new ground costs; 0.5 is the general run. */
+  'only-at-home': { matters: 1, ordinary: { mean: 0.5, sd: 0.25 }, wide: { mean: 1, sd: 1.5 }, need: 10 },
+  /** Step down at a distance, over and above what each doubling costs. */
+  'distance-wall': { matters: 0.8, ordinary: { mean: 0, sd: 0.2 }, wide: { mean: 1.5, sd: 1.5 }, need: 15 },
+  /** What four reps more cost past the eighth without a break; 0.15 is the general run. */
+  'tires-late': { matters: 0.4, ordinary: { mean: 0.15, sd: 0.12 }, wide: { mean: 0.5, sd: 1 }, need: 10 },
+} as const satisfies Readonly<Record<string, EffectSize>>;
+
+export const SHARES = {
+  /** Share of stops of which the handler said: my whistle. */
+  'late-whistle': { matters: 0.1, ordinary: [1, 24], wide: [1, 3], need: 12 },
+  /** Share of steps up that were too big. */
+  'too-big-steps': { matters: 0.15, ordinary: [1, 19], wide: [1, 2], need: 12 },
+} as const satisfies Readonly<Record<string, ShareSize>>;
+
+/** How expectation of the whistle is looked for: chance on a clean send where one send in three is clean. */
+export const EXPECTATION = {
+  matters: 0.1,
+  ordinary: { intercept: { mean: -4, sd: 0.7 }, slope: { mean: 0.5, sd: 0.5 } },
+  wide: { intercept: { mean: -3, sd: 1.2 }, slope: { mean: 2, sd: 1.2 } },
+  need: 15,
+  /** Common practice, no source. */
+  usualClean: 1 / 3,
+} as const;
+
+/** A step up is too big past this many logits at the shipped weights. */
+export const TOO_BIG_STRETCH = 1.2;
