@@ -5,4 +5,6 @@ export { REASON_CODES, type Reason, type ReasonCode } from './reasons.ts';
 export type { FieldFault } from './screens/dogs.ts';
 export type { StepSize } from './steps.ts';
 export type { Dialect, Units } from './tongue.ts';
+export { type ExplainedLeg, VERDICT_CODES, type VerdictCode } from './why.ts';
+export { FACTOR_CODES, type FactorCode } from './why-factors.ts';
 export { type Words, words } from './words.ts';

@@ -9,11 +9,13 @@ import { dogWords } from './screens/dog.ts';
 import { dogsWords } from './screens/dogs.ts';
 import { setupWords } from './screens/setup.ts';
 import { shellWords } from './screens/shell.ts';
+import { whyScreenWords } from './screens/why.ts';
 import { workWords } from './screens/work.ts';
 import { stepWords } from './steps.ts';
 import { timeWords } from './time.ts';
 import { type Dialect, tongue, type Units } from './tongue.ts';
 import { tradeWords } from './trade.ts';
+import { whyWords } from './why.ts';
 
 /**
  * The one catalogue: every sentence the program says, in a dialect of English and a unit of length. Pure and cheap;
@@ -24,14 +26,16 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
   const trade = tradeWords(t);
   const chances = chanceWords();
   const changes = changeWords(t, trade);
+  const steps = stepWords();
   return {
     tongue: t,
     trade,
     ask: askWords(t, trade),
-    steps: stepWords(),
+    steps,
     chances,
     changes,
     reasons: reasonWords(t, trade, chances, changes),
+    why: whyWords(t, trade, chances, changes),
     failures: failureWords(),
     picture: pictureWords(t),
     time: timeWords(t),
@@ -41,6 +45,7 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
     dog: dogWords(t),
     setup: setupWords(t),
     work: workWords(t, trade),
+    whySheet: whyScreenWords(t, steps),
   };
 }
 

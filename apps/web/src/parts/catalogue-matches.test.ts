@@ -1,7 +1,7 @@
-import { GRADES, HANDLER_PLACES, SKILLS, TEMPTATIONS } from '@sedgeline/engine/ability';
+import { DEMANDS, GRADES, HANDLER_PLACES, SKILLS, TEMPTATIONS, VERDICTS } from '@sedgeline/engine/ability';
 import { REASON_CODES as ENGINE_REASONS } from '@sedgeline/engine/session';
 import type { StoreFailureCode } from '@sedgeline/journal';
-import { REASON_CODES, STORE_FAILURE_CODES, words } from '@sedgeline/words';
+import { FACTOR_CODES, REASON_CODES, STORE_FAILURE_CODES, VERDICT_CODES, words } from '@sedgeline/words';
 import { expect, it } from 'vitest';
 import { textWidth } from './field-card/text-width.ts';
 
@@ -19,6 +19,11 @@ it('has a sentence for every failure of a store, and for no other', () => {
     FACT_CONFLICT: true,
   };
   expect([...STORE_FAILURE_CODES].sort()).toEqual(Object.keys(everyCode).sort());
+});
+
+it('has words for every verdict and for everything that makes a leg harder, and for no other', () => {
+  expect([...VERDICT_CODES]).toEqual([...VERDICTS]);
+  expect([...FACTOR_CODES].sort()).toEqual([...DEMANDS].sort());
 });
 
 it('names every skill, temptation and handler place of the engine, no two alike', () => {

@@ -3,7 +3,7 @@ import type { TradeWords } from '../trade.ts';
 import type { Ask, Skill } from '../vocabulary.ts';
 
 /** Names of the fields of an ask, as a handler would say them. */
-const FIELD_NAMES: Readonly<Record<keyof Ask, string>> = {
+export const FIELD_NAMES: Readonly<Record<keyof Ask, string>> = {
   distanceM: 'How far out',
   wayFraction: 'Share of the way run',
   temptation: 'What draws',
