@@ -12,6 +12,7 @@ export type CliCode =
   | 'UNKNOWN_DOG'
   | 'UNKNOWN_SESSION'
   | 'UNKNOWN_GROUND'
+  | 'UNKNOWN_REP'
   | 'NOTHING_THERE';
 
 /** Everything that one line of error tells. */

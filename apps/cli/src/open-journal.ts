@@ -61,22 +61,28 @@ function lastMoment(facts: readonly Fact[]): number | null {
   }, null);
 }
 
-/** The id, if it is one of those that are there. @throws CliFailure (3) naming what there is */
+/**
+ * The id, if it is one of those that are there; facts set aside are told, since it may be among them.
+ * @throws CliFailure (3) naming what there is
+ */
 export function known(
-  what: 'dog' | 'session' | 'ground',
+  what: 'dog' | 'session' | 'ground' | 'rep',
   id: string,
   there: Iterable<string>,
   file: string,
+  setAside = 0,
 ): string {
   const ids = [...there];
   if (ids.includes(id)) return id;
   const shown = ids.slice(0, 12).join(', ');
   const rest = ids.length > 12 ? `, and ${ids.length - 12} more` : '';
   const have = ids.length === 0 ? `it names no ${what}` : `it has ${shown}${rest}`;
+  const aside =
+    setAside === 0 ? '' : `; ${setAside} of its facts ${setAside === 1 ? 'is' : 'are'} set aside, see check`;
   const code = `UNKNOWN_${what.toUpperCase()}` as const;
   throw new CliFailure({
     code,
-    message: `no ${what} ${id}; ${have}`,
+    message: `no ${what} ${id}; ${have}${aside}`,
     exit: EXIT.badInput,
     file,
     field: what,

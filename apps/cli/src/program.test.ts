@@ -1,38 +1,6 @@
 import { validateFact } from '@sedgeline/journal';
 import { describe, expect, it } from 'vitest';
-import { CliFailure, EXIT } from './cli-failure.ts';
-import { runProgram } from './program.ts';
-import type { Terminal } from './terminal.ts';
-
-/** A terminal in memory: files by name, what was printed. */
-class MemoryTerminal implements Terminal {
-  readonly files = new Map<string, string>();
-  stdout = '';
-  stderr = '';
-
-  readFile(path: string): string {
-    const text = this.files.get(path);
-    if (text !== undefined) return text;
-    throw new CliFailure({
-      code: 'FILE_UNREADABLE',
-      message: 'cannot read it',
-      exit: EXIT.world,
-      file: path,
-    });
-  }
-
-  writeNewFile(path: string, text: string): void {
-    this.files.set(path, text);
-  }
-
-  out(text: string): void {
-    this.stdout += text;
-  }
-
-  err(text: string): void {
-    this.stderr += text;
-  }
-}
+import { runInMemory } from './memory-terminal.fixture.ts';
 
 const line = (id: string, kind: string, minute: number, body: object) =>
   JSON.stringify({ id, kind, at: `2026-03-01T09:${String(minute).padStart(2, '0')}:00Z`, body });
@@ -51,13 +19,7 @@ const GOOD = [
   line('6', 'rep-recorded', 4, { rep: 'r3', session: 's1', legs: [leg('fair')] }),
 ];
 
-async function run(args: readonly string[], lines: readonly string[] = GOOD) {
-  const terminal = new MemoryTerminal();
-  terminal.files.set('j', lines.join('\n'));
-  const exit = await runProgram(args, terminal);
-  const { stdout, stderr } = terminal;
-  return { exit, stdout, stderr, terminal, answer: args.includes('--json') ? JSON.parse(stdout) : null };
-}
+const run = (args: readonly string[], lines: readonly string[] = GOOD) => runInMemory(args, lines);
 
 const sum = (chance: { missed: number; fair: number; good: number }) =>
   chance.missed + chance.fair + chance.good;
@@ -199,6 +161,7 @@ describe('answers', () => {
       ['standing', 'j', '--dog', dog],
       ['chance', 'j', '--dog', dog, '--skill', 'line', '--ask', '{}'],
       ['next', 'j', '--session', session],
+      ['why', 'j', '--rep', fact('rep-recorded').rep],
     ]) {
       const { exit, answer, stderr } = await run([...args, '--json'], lines);
       expect({ args, exit, stderr }).toEqual({ args, exit: 0, stderr: '' });
@@ -223,6 +186,8 @@ describe('errors', () => {
     [['standing', 'j', '--dog', 'rover'], 3, 'UNKNOWN_DOG'],
     [['replay', 'j', '--dog', 'rover'], 3, 'UNKNOWN_DOG'],
     [['next', 'j', '--session', 'never'], 3, 'UNKNOWN_SESSION'],
+    [['why', 'j'], 2, 'USAGE'],
+    [['why', 'j', '--rep', 'never'], 3, 'UNKNOWN_REP'],
     [['replay', 'nofile'], 5, 'FILE_UNREADABLE'],
   ] as const)('%j exits %i with %s, in one line and as JSON', async (args, exit, code) => {
     const plain = await run(args);

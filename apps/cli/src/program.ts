@@ -7,6 +7,7 @@ import { addDemo } from './commands/demo.ts';
 import { addNext } from './commands/next.ts';
 import { addReplay } from './commands/replay.ts';
 import { addStanding } from './commands/standing.ts';
+import { addWhy } from './commands/why.ts';
 import type { Terminal } from './terminal.ts';
 
 const HELP_CODES: ReadonlySet<string> = new Set([
@@ -26,7 +27,7 @@ export async function runProgram(args: readonly string[], terminal: Terminal): P
       writeErr: () => undefined,
       outputError: () => undefined,
     });
-  for (const add of [addCheck, addStanding, addChance, addReplay, addNext, addDemo]) {
+  for (const add of [addCheck, addStanding, addChance, addReplay, addWhy, addNext, addDemo]) {
     add(program, terminal, (status) => {
       exit = status;
     });

@@ -1,0 +1,42 @@
+import { CliFailure, EXIT } from './cli-failure.ts';
+import { runProgram } from './program.ts';
+import type { Terminal } from './terminal.ts';
+
+/** A terminal in memory: files by name, what was printed. */
+class MemoryTerminal implements Terminal {
+  readonly files = new Map<string, string>();
+  stdout = '';
+  stderr = '';
+
+  readFile(path: string): string {
+    const text = this.files.get(path);
+    if (text !== undefined) return text;
+    throw new CliFailure({
+      code: 'FILE_UNREADABLE',
+      message: 'cannot read it',
+      exit: EXIT.world,
+      file: path,
+    });
+  }
+
+  writeNewFile(path: string, text: string): void {
+    this.files.set(path, text);
+  }
+
+  out(text: string): void {
+    this.stdout += text;
+  }
+
+  err(text: string): void {
+    this.stderr += text;
+  }
+}
+
+/** Runs the program on a journal named `j` with these lines; under `--json` its answer is read. */
+export async function runInMemory(args: readonly string[], lines: readonly string[]) {
+  const terminal = new MemoryTerminal();
+  terminal.files.set('j', lines.join('\n'));
+  const exit = await runProgram(args, terminal);
+  const { stdout, stderr } = terminal;
+  return { exit, stdout, stderr, terminal, answer: args.includes('--json') ? JSON.parse(stdout) : null };
+}
