@@ -22,14 +22,16 @@ export function changeWords(t: Tongue, trade: TradeWords) {
     distraction: (_from, to) => trade.distraction(to),
     turnDeg: (from, to) => `the turn is ${t.number(Math.abs(to - from))}° ${to >= from ? 'more' : 'less'}`,
     castM: (from, to) => `the cast is ${metres(from, to, 'longer', 'shorter')}`,
-    otherDummies: (_from, to) => `${t.count(to, `other ${t.dummy}`, `other ${t.dummies}`)} out`,
+    otherDummies: (_from, to) =>
+      to === 0 ? `no other ${t.dummy} out` : `${t.count(to, `other ${t.dummy}`, `other ${t.dummies}`)} out`,
     gapDeg: (from, to) =>
       `the nearest other temptation is ${t.number(Math.abs(to - from))}° ${to <= from ? 'closer to' : 'wider of'} the line`,
     waitS: (from, to) =>
       `the wait is ${t.number(Math.abs(to - from))} s ${to >= from ? 'longer' : 'shorter'}`,
     obstacle: (_from, to) => trade.obstacle(to),
-    windAcrossMPerS: (_from, to) => `a cross-wind of ${t.wind(to)}`,
-    crew: (_from, to) => `${t.count(to, 'other dog', 'other dogs')} worked in turn`,
+    windAcrossMPerS: (_from, to) => (to === 0 ? 'no cross-wind' : `a cross-wind of ${t.wind(to)}`),
+    crew: (_from, to) =>
+      to === 0 ? 'no other dog worked in turn' : `${t.count(to, 'other dog', 'other dogs')} worked in turn`,
   };
 
   return {

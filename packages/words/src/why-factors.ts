@@ -106,6 +106,8 @@ export function factorWords(t: Tongue, trade: TradeWords, changes: ChangeWords) 
   };
 
   const momentValue = (factor: MomentFactor, value: AskValue | null): string => {
+    // A product of two that have rows of their own.
+    if (factor === 'late-temptation') return '–';
     if (typeof value !== 'number' || !Number.isFinite(value)) return NOT_SAID;
     if (factor === 'lapse') return days(value);
     return factor === 'young' ? t.count(Math.floor(value), 'month', 'months') : t.number(value);

@@ -27,18 +27,18 @@ describe('why, in words worked by hand', () => {
   });
 
   it('says what spoke for it as well', () => {
-    const against = w.why.against({ ...miss, step: { chanceAtBase: 0.6, changed: [distance, seen] } });
+    const against = w.why.against({ ...miss, step: { chanceAtBase: 0.6, changed: [late, distance, seen] } });
     expect(against).toBe(
-      'Against the last like it that went well: 12 m farther. In its favour: the dummy is seen. The chance of good went from 60 to 44 in 100.',
+      'Against the last like it that went well: the stop comes later on the line and 12 m farther. In its favour: the dummy is seen. The chance of good went from 60 to 44 in 100.',
     );
   });
 
   it('does not call an easier leg harder, and says when there is nothing to hold it against', () => {
-    expect(w.why.against({ ...miss, step: { chanceAtBase: 0.4, changed: [seen, minute] } })).toBe(
-      'No harder than one that went well: the dummy is seen. The chance of good was 44 in 100.',
+    expect(w.why.against({ ...miss, step: { chanceAtBase: 0.4, changed: [distance, seen] } })).toBe(
+      'No harder than one that went well. In its favour: the dummy is seen. Against it: 12 m farther. The chance of good went from 40 to 44 in 100.',
     );
-    expect(w.why.against({ ...miss, step: { chanceAtBase: 0.44, changed: [minute] } })).toBe(
-      'Much the same as one that went well. The chance of good was 44 in 100.',
+    expect(w.why.against({ ...miss, step: { chanceAtBase: 0.443, changed: [minute] } })).toBe(
+      'Much the same as one that went well. The chance of good stayed at 44 in 100.',
     );
     expect(w.why.against({ ...miss, step: null })).toBe(
       'Nothing of the kind had gone well before. The chance of good was 44 in 100.',
@@ -48,7 +48,7 @@ describe('why, in words worked by hand', () => {
   it('says parts of a chance as so many in a hundred, and the whole step in words and figures', () => {
     expect([-0.12, 0.03, -0.004, 0].map(w.why.part)).toEqual(['12 less', '3 more', 'under 1', 'under 1']);
     // 1.5 and 1.6449 x 0.25 = 0.41 to each side.
-    expect(w.whySheet.step(1.5, 0.25)).toBe('All in all too big a step: 1.5 logits, may be 1.1 to 1.9.');
+    expect(w.whySheet.step(1.5, 0.25)).toBe('All in all too big a step: 1.5 logits, may be 1.09 to 1.91.');
   });
 
   it('tells what the moment added', () => {
@@ -59,6 +59,8 @@ describe('why, in words worked by hand', () => {
     expect(phrase('lapse', 12.2, 0.2)).toBe('12 days since it was last worked');
     expect(phrase('tired', 11, 0.1)).toBe('11 reps since a break');
     expect(phrase('stops-running', 1, 0.1)).toBe('1 stop in a row before it');
+    const calm = { factor: 'wind', from: 4, to: 0, logit: -0.2, chance: 0.02 } as const;
+    expect(w.why.phrase(calm)).toBe('no cross-wind');
     expect(w.why.value('lapse', 0.01)).toBe('the same day');
     expect(w.why.value('newness', null)).toBe('not said');
     expect(w.why.value('late', 0.7)).toBe('70 %');

@@ -80,13 +80,21 @@ export function whyWords(t: Tongue, trade: TradeWords, chances: ChanceWords, cha
       return `Nothing of the kind had gone well before. The chance of good was ${chances.plain(chanceBefore)}.`;
     }
     const { harder, easier } = changed(step.changed);
-    const before = `The chance of good went ${chances.change(step.chanceAtBase, chanceBefore)}.`;
-    const still = `The chance of good was ${chances.plain(chanceBefore)}.`;
-    if (harder.length === 0 && easier.length === 0) return `Much the same as one that went well. ${still}`;
-    if (harder.length === 0) return `No harder than one that went well: ${t.list(easier)}. ${still}`;
     const favour = easier.length === 0 ? '' : ` In its favour: ${t.list(easier)}.`;
-    return `Against the last like it that went well: ${t.list(harder)}.${favour} ${before}`;
+    const went = chanceWent(step.chanceAtBase, chanceBefore);
+    if (harder.length === 0 && easier.length === 0) return `Much the same as one that went well. ${went}`;
+    if (step.changed.reduce((sum, { logit }) => sum + logit, 0) <= 0) {
+      const weighed = harder.length === 0 ? '' : ` Against it: ${t.list(harder)}.`;
+      return `No harder than one that went well.${favour}${weighed} ${went}`;
+    }
+    return `Against the last like it that went well: ${t.list(harder)}.${favour} ${went}`;
   };
+
+  /** The two chances, or the one where they come to the same in a hundred. */
+  const chanceWent = (before: number, now: number): string =>
+    chances.inHundred(before) === chances.inHundred(now)
+      ? `The chance of good stayed at ${chances.plain(now)}.`
+      : `The chance of good went ${chances.change(before, now)}.`;
 
   return {
     ...factors,

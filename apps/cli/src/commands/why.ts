@@ -41,10 +41,14 @@ export const addWhy: AddCommand = (program, terminal, finish) => {
   });
 };
 
+/** Rounded first, so that no row says -0.00. */
+const twoDecimals = (value: number): string => (Math.round(value * 100) / 100 + 0).toFixed(2);
+
 function inWords(answer: Answer, catalogue: Words): string {
-  const { whySheet } = catalogue;
-  if (answer.legs.length === 0) return `${whySheet.noLegs}\n`;
-  return `${answer.legs.map((leg) => legInWords(leg, answer, catalogue)).join('\n')}\n${whySheet.stated}\n`;
+  const { whySheet, time } = catalogue;
+  const head = `${whySheet.which(answer.dogName, answer.repNumber, time.date(Date.parse(answer.at), 'UTC'))}\n\n`;
+  if (answer.legs.length === 0) return `${head}${whySheet.noLegs}\n`;
+  return `${head}${answer.legs.map((leg) => legInWords(leg, answer, catalogue)).join('\n')}\n${whySheet.stated}\n`;
 }
 
 function legInWords(
@@ -59,20 +63,23 @@ function legInWords(
     why.meaning(leg.verdict),
     ...(leg.verdict === 'form' ? [whySheet.form(chances.inHundred(form.poorProbability))] : []),
   ].join(' ');
-  if (stretch === null || stretchSd === null || leg.since === null) return `${said}\n`;
+  const { since } = leg;
+  if (since === null || stretch === null || stretchSd === null) return `${said}\n`;
+  // What went as hoped needs no table.
+  if (leg.verdict === 'as-hoped') return `${said}\n`;
   const { columns } = whySheet;
   const part = (chance: number | undefined) => (chance === undefined ? '' : why.part(chance));
   const rows = changed.map(({ factor, from, to, logit, chance }) => [
     why.factor(factor),
     why.value(factor, from),
     why.value(factor, to),
-    logit.toFixed(2),
+    twoDecimals(logit),
     why.part(chance),
   ]);
   const others = [
     [whySheet.odd, '', '', '', part(odd?.chance)],
     [whySheet.sureness, '', '', '', part(sureness?.chance)],
   ];
-  const head = [columns.what, `${columns.before} (${leg.since.rep})`, columns.now, 'logits', columns.chance];
+  const head = [columns.what, `${columns.before} (${since.rep})`, columns.now, 'logits', columns.chance];
   return `${said}\n${whySheet.step(stretch, stretchSd)}\n\n${table(head, [...rows, ...others])}`;
 }

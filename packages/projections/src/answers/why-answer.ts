@@ -12,7 +12,9 @@ function answerOf(view: WhyView) {
   return {
     rep: view.rep,
     dog: view.dog,
+    dogName: view.dogName,
     session: view.session,
+    repNumber: view.repNumber,
     at: new Date(view.atMs).toISOString(),
     legs: view.legs.map(legOf),
     form: view.form,

@@ -10,6 +10,7 @@ export function whyScreenWords(t: Tongue, steps: StepWords) {
   return {
     name: 'Why',
     title: (dog: string, rep: number): string => `${dog}, rep ${t.number(rep)}: why?`,
+    which: (dog: string, rep: number, date: string): string => `${dog}, rep ${t.number(rep)}, ${date}`,
     open: (rep: number): string => `Rep ${t.number(rep)}: why did it go so?`,
     close: 'Close',
     leg: (n: number): string => `Leg ${t.number(n)}`,
@@ -19,7 +20,7 @@ export function whyScreenWords(t: Tongue, steps: StepWords) {
     /** The whole step, with what it may be: logits for whoever wants them. */
     step: (mean: number, sd: number): string => {
       const size = steps.phrase(mean);
-      const figure = (value: number) => t.number(value, 1);
+      const figure = (value: number) => t.number(value, 2);
       return `All in all ${size}: ${figure(mean)} logits, may be ${figure(mean - Z90 * sd)} to ${figure(mean + Z90 * sd)}.`;
     },
     odd: 'This very ask',
