@@ -6,7 +6,7 @@ import { logLogistic } from './logistic.ts';
 import { type LogisticRow, logisticMap } from './logistic-map.ts';
 import { posteriorQuadrature } from './posterior-quadrature.ts';
 import { seededRandom } from './random.ts';
-import { effectiveSize, sampleMoments } from './weighted-sample.ts';
+import { effectiveSize, sampleError, sampleMoments } from './weighted-sample.ts';
 
 /** `ln` likelihood and prior, constants in, on its own: not through the fit that it checks. */
 function logJointOf(rows: readonly LogisticRow[], priorMean: readonly number[], priorSd: readonly number[]) {
@@ -38,7 +38,10 @@ describe('birth weights, ten coefficients, by importance sampling', () => {
     expect(size).toBeLessThan(20_000);
   });
   it.each(birthWeight.ten.columns.map((name, j) => [name, j] as const))('%s', (_, j) => {
-    const error = Math.hypot(want.meanError[j]!, want.sd[j]! / Math.sqrt(size));
+    const error = Math.hypot(
+      want.meanError[j]!,
+      sampleError(sample, (b) => b[j]!),
+    );
     expect(Math.abs(mean[j]! - want.mean[j]!)).toBeLessThan(4 * error);
     // An sd of draws of a near-normal has an error of sd/sqrt(2 size); half as much again for the t's weights.
     expect(Math.abs(sd[j]! - want.sd[j]!)).toBeLessThan((4 * 1.5 * want.sd[j]!) / Math.sqrt(2 * size));

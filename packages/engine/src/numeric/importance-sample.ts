@@ -1,4 +1,5 @@
 import { choleskyFactor } from './cholesky.ts';
+import { logGamma } from './incomplete-beta.ts';
 import type { LaplaceFit } from './logistic-map.ts';
 import type { Random } from './random.ts';
 import { type WeightedSample, weighSample } from './weighted-sample.ts';
@@ -42,18 +43,7 @@ export function importanceSample(
     return x;
   });
   const sample = weighSample(points, logWeights);
-  const logNormal = logVolume + 0.5 * d * Math.log(FREEDOM * Math.PI) + logGammaRatio(FREEDOM, d);
+  const logNormal =
+    logVolume + 0.5 * d * Math.log(FREEDOM * Math.PI) + logGamma(FREEDOM / 2) - logGamma((FREEDOM + d) / 2);
   return { ...sample, logEvidence: sample.logEvidence + logNormal - Math.log(draws) };
-}
-
-/** `ln Gamma(f/2) - ln Gamma((f + d)/2)`, by the recurrence over whole steps from the two half-step anchors. */
-function logGammaRatio(f: number, d: number): number {
-  return logGammaOfHalves(f) - logGammaOfHalves(f + d);
-}
-
-/** `ln Gamma(n/2)` for a whole n >= 1: Gamma(1/2) = sqrt pi, Gamma(1) = 1, Gamma(x + 1) = x Gamma(x). */
-function logGammaOfHalves(n: number): number {
-  let sum = n % 2 === 1 ? 0.5 * Math.log(Math.PI) : 0;
-  for (let k = n - 2; k > 0; k -= 2) sum += Math.log(k / 2);
-  return sum;
 }

@@ -42,3 +42,10 @@ export function sampleMoments(sample: WeightedSample): SampleMoments {
 export function effectiveSize({ weights }: WeightedSample): number {
   return 1 / weights.reduce((sum, weight) => sum + weight * weight, 0);
 }
+
+/** Standard error of `sampleMean` when the points are independent draws: `sqrt(sum w^2 (f - mean)^2)` (Geweke1989). */
+export function sampleError(sample: WeightedSample, of: (x: Float64Array) => number): number {
+  const mean = sampleMean(sample, of);
+  const { points, weights } = sample;
+  return Math.sqrt(points.reduce((sum, x, i) => sum + (weights[i]! * (of(x) - mean)) ** 2, 0));
+}
