@@ -5,6 +5,7 @@ import { addCheck } from './commands/check.ts';
 import type { Exit } from './commands/command.ts';
 import { addDemo } from './commands/demo.ts';
 import { addNext } from './commands/next.ts';
+import { addPatterns } from './commands/patterns.ts';
 import { addReplay } from './commands/replay.ts';
 import { addStanding } from './commands/standing.ts';
 import { addWhy } from './commands/why.ts';
@@ -27,7 +28,7 @@ export async function runProgram(args: readonly string[], terminal: Terminal): P
       writeErr: () => undefined,
       outputError: () => undefined,
     });
-  for (const add of [addCheck, addStanding, addChance, addReplay, addWhy, addNext, addDemo]) {
+  for (const add of [addCheck, addStanding, addChance, addReplay, addWhy, addPatterns, addNext, addDemo]) {
     add(program, terminal, (status) => {
       exit = status;
     });

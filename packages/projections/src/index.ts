@@ -1,8 +1,10 @@
 export * from './answers/answers.ts';
 export * from './answers/known-at.ts';
+export { patternsAnswer } from './answers/patterns-answer.ts';
 export * from './answers/why-answer.ts';
 export type * from './kennel.ts';
 export * from './kennel-of-facts.ts';
+export { patternsOfDog } from './patterns/patterns-of-dog.ts';
 export * from './record/asked-chain.ts';
 export { foldRecord, RecordBuilder } from './record/record-builder.ts';
 export type * from './record/training-record.ts';
@@ -11,6 +13,7 @@ export { KNOWN_LEGS } from './standing/standing.ts';
 export type * from './tap-fact.ts';
 export * from './taps.ts';
 export { AbilityTimeline, type StatedLeg } from './timeline/ability-timeline.ts';
+export type * from './views/patterns-view.ts';
 export type * from './views/views.ts';
 export type * from './views/why-view.ts';
 export { whyInKennel, whyOfRep } from './why/why-of-rep.ts';

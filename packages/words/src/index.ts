@@ -1,5 +1,6 @@
 export type { Caution } from './cautions.ts';
 export { type FailureWords, STORE_FAILURE_CODES, type StoreFailureCode } from './failures.ts';
+export { type FoundPattern, PATTERN_CODES, type PatternCode } from './patterns.ts';
 export type { PictureWords } from './picture.ts';
 export { REASON_CODES, type Reason, type ReasonCode } from './reasons.ts';
 export type { FieldFault } from './screens/dogs.ts';

@@ -3,6 +3,7 @@ import { cautionWords } from './cautions.ts';
 import { chanceWords } from './chances.ts';
 import { changeWords } from './changes.ts';
 import { failureWords } from './failures.ts';
+import { patternWords } from './patterns.ts';
 import { pictureWords } from './picture.ts';
 import { reasonWords } from './reasons.ts';
 import { dogWords } from './screens/dog.ts';
@@ -37,6 +38,7 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
     reasons: reasonWords(t, trade, chances, changes),
     why: whyWords(t, trade, chances, changes),
     failures: failureWords(),
+    patterns: patternWords(t),
     picture: pictureWords(t),
     time: timeWords(t),
     cautions: cautionWords(t),
