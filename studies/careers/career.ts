@@ -6,12 +6,12 @@ export const MECHANISMS = ['linear-operator', 'threshold', 'exemplar', 'practice
 export type MechanismName = (typeof MECHANISMS)[number];
 
 /** A fact of the journal, as `docs/journal.md` writes it. */
-export interface CareerFact {
+export type CareerFact = {
   readonly id: string;
   readonly kind: string;
   readonly at: string;
   readonly body: Readonly<Record<string, unknown>>;
-}
+};
 
 /** What a career is made from; the same spec, the same career. */
 export interface CareerSpec {

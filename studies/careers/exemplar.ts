@@ -47,12 +47,12 @@ export const exemplar: Mechanism = (kennel) => {
   return (dog) => {
     const traits = traitsAround(dog, 0.3, shared.traits);
     const own = bySkill(dog, 0.05);
-    const start = 0.9 + 0.04 * dog.normal();
-    const falls = dog.between(0.05, 0.09);
-    const inborn = dog.between(2, 5);
-    const sharp = dog.between(0.7, 1.2);
+    const start = 1 + 0.04 * dog.normal();
+    const falls = dog.between(0.1, 0.16);
+    const inborn = dog.between(4, 10);
+    const sharp = dog.between(1.2, 2);
     const fades = dog.between(0.15, 0.4);
-    const quality = dog.between(0.6, 0.85);
+    const quality = dog.between(0.75, 0.92);
     const memory = new Map<Skill, Remembered[]>();
     return {
       wakes() {},
@@ -61,7 +61,7 @@ export const exemplar: Mechanism = (kennel) => {
         const far = place.reduce((sum, x) => sum + x, 0);
         const ready = start + own[at.skill] + shared.skills[at.skill] - falls * far;
         let weight = inborn;
-        let done = inborn * Math.min(0.95, Math.max(0.15, ready));
+        let done = inborn * Math.min(0.97, Math.max(0.05, ready));
         let doneWeight = done;
         let well = done * quality;
         for (const one of memory.get(at.skill) ?? []) {

@@ -1,6 +1,6 @@
 import { type CareerSpec, MECHANISMS } from './career.ts';
 import type { Pattern, Planted } from './pattern.ts';
-import { LADDER_CLIMBER, POLICIES } from './trainer.ts';
+import { LADDER_CLIMBER, POLICIES, type Policy } from './trainer.ts';
 
 /** Sizes of the kennels of each mechanism: dogs, sessions of each dog, least and most reps of a session. */
 const SIZES: readonly (readonly [dogs: number, sessions: number, reps: readonly [number, number]])[] = [
@@ -52,6 +52,12 @@ export function judgingKennels(form: 'long' | 'short', seed: number): CareerSpec
   });
 }
 
+/** A wall is only met by who goes far, tiredness by who takes few breaks; in the matching career too. */
+const TRAINS_SO_THAT_IT_SHOWS: Partial<Record<Pattern, Partial<Policy>>> = {
+  'distance-wall': { farther: 0.6 },
+  'tires-late': { breaks: 0.08 },
+};
+
 /** A career with one pattern planted, and the matching one without it: the same dog, days and trainer. */
 export function plantedPair(
   pattern: Pattern,
@@ -66,8 +72,7 @@ export function plantedPair(
   };
   const without: CareerSpec = {
     mechanism: 'practice-curve',
-    // A wall is only met by who goes farther.
-    policy: pattern === 'distance-wall' ? { ...LADDER_CLIMBER, farther: 0.6 } : LADDER_CLIMBER,
+    policy: { ...LADDER_CLIMBER, ...TRAINS_SO_THAT_IT_SHOWS[pattern] },
     dogs: 1,
     sessions: 60,
     reps: [8, 16],

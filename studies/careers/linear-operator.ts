@@ -4,22 +4,22 @@ import { bySkill, type Trouble, traitsAround, troublesOf } from './traits.ts';
 
 /** Share of the chance that each trouble takes away at its full size (our judgement, 2026). */
 const TAKES: Readonly<Record<Trouble, number>> = {
-  distance: 0.1,
-  way: 0.14,
-  pull: 0.14,
-  apart: 0.1,
-  cover: 0.1,
-  distraction: 0.18,
-  off: 0.1,
-  cast: 0.12,
-  others: 0.1,
-  narrow: 0.15,
-  blind: 0.12,
-  wait: 0.1,
-  obstacle: 0.2,
-  wind: 0.06,
+  distance: 0.4,
+  way: 0.5,
+  pull: 0.6,
+  apart: 0.2,
+  cover: 0.25,
+  distraction: 0.6,
+  off: 0.25,
+  cast: 0.3,
+  others: 0.25,
+  narrow: 0.3,
+  blind: 0.2,
+  wait: 0.25,
+  obstacle: 0.4,
+  wind: 0.1,
   new: 0.12,
-  tired: 0.12,
+  tired: 0.2,
   young: 0.1,
 };
 
@@ -46,17 +46,17 @@ export const linearOperator: Mechanism = (kennel) => {
   return (dog) => {
     const traits = traitsAround(dog, 0.3, shared.traits);
     const own = bySkill(dog, 0.05);
-    const start = 0.84 + 0.04 * dog.normal();
+    const start = 0.95 + 0.03 * dog.normal();
     const rate = {
-      win: dog.between(0.03, 0.1),
-      lose: dog.between(0.01, 0.05),
+      win: dog.between(0.05, 0.15),
+      lose: dog.between(0.005, 0.03),
       spread: dog.between(0.25, 0.55),
     };
-    const tidy = dog.between(0.3, 0.65);
+    const tidy = dog.between(0.6, 0.85);
     const skills = new Map<Skill, Strengths>();
     const untaught = (skill: Skill, cell: number) => {
       const p = start + own[skill] + shared.skills[skill] - 0.04 * (Math.floor(cell / 3) + (cell % 3));
-      return Math.min(0.95, Math.max(0.4, p));
+      return Math.min(0.96, Math.max(0.4, p));
     };
     const strengths = ({ skill, day }: Situation): Strengths => {
       const known = skills.get(skill);

@@ -86,7 +86,8 @@ describe('a planted pattern is in the truths of the career that has it, and in n
       const of = (skill: string) =>
         mean(legs.filter(({ leg }) => leg.skill === skill).map(({ taken }) => taken));
       expect(of('line')).toBeGreaterThan(0.01);
-      expect(of('stop')).toBeLessThan(-0.01);
+      // Stops that are done 9 times in 10 have little to gain.
+      expect(of('stop')).toBeLessThan(-0.005);
       expect(of('recall')).toBe(0);
       expect(mean([...planted.expectations.values()].map(({ given }) => given))).toBeGreaterThan(0.1);
     }
@@ -112,7 +113,7 @@ describe('a planted pattern is in the truths of the career that has it, and in n
         bigSteps,
       );
       trainer.notes(work, 'well');
-      return Object.values(trainer.asks(work)).reduce((sum, step) => sum + step, 0);
+      return Object.values(trainer.asks(work, false)).reduce((sum, step) => sum + step, 0);
     };
     expect(raisedBy(0)).toBe(1);
     expect(raisedBy(1)).toBeGreaterThanOrEqual(2);

@@ -41,6 +41,7 @@ export function playCareer(spec: CareerSpec): Career {
     spoiltStops: planted?.pattern === 'late-whistle' ? Math.min(0.9, SPOILT_STOPS * planted.size) : 0,
     clean: policy.clean,
     repeats: policy.repeats,
+    breaks: policy.breaks,
   };
   const bigSteps = planted?.pattern === 'too-big-steps' ? Math.min(1, BIG_STEPS * planted.size) : 0;
   for (let n = 0; n < spec.dogs; n++) {

@@ -11,6 +11,8 @@ export interface Rep {
   readonly atMs: number;
   readonly sinceBreak: number;
   readonly windMPerS: number;
+  /** The first or the last of its session. */
+  readonly opensOrEnds: boolean;
 }
 
 const UNSURE_SHARE = 0.06;
@@ -20,7 +22,7 @@ const SIDES = ['left', 'right', 'left', 'right', 'back'] as const;
 export function playRep(
   life: Life,
   session: Session,
-  { work, rep, atMs, sinceBreak, windMPerS }: Rep,
+  { work, rep, atMs, sinceBreak, windMPerS, opensOrEnds }: Rep,
 ): RepOutcome {
   const { mind, dice, handler } = session;
   const withStop = work.legs.includes('stop');
@@ -30,7 +32,7 @@ export function playRep(
   let worst: RepOutcome = 'well';
   let stopped = false;
   if (clean) life.expectations.set(rep, mind.expectation());
-  for (const { skill, ask } of legsAsked(work, session.trainer.asks(work), vary, clean)) {
+  for (const { skill, ask } of legsAsked(work, session.trainer.asks(work, opensOrEnds), vary, clean)) {
     const figures = figuresOf(skill, ask);
     const { day, visits, ageMonths } = session;
     const situation: Situation = { skill, figures, day, visits, ageMonths, repsSinceBreak: sinceBreak };

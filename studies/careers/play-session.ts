@@ -4,7 +4,6 @@ import { playRep } from './play-rep.ts';
 import type { Life, Session } from './session.ts';
 
 const MINUTE_MS = 60_000;
-const BREAK_CHANCE = 0.3;
 const REPS_BEFORE_BREAK = 6;
 
 /** Plays one session: reps with now and then a break, and writes them down. */
@@ -17,7 +16,7 @@ export function playSession(life: Life, session: Session): void {
   let work: Exercise | null = null;
   const windMPerS = Math.round(dice.between(0, 6));
   for (let n = 0; n < session.reps; n++) {
-    if (sinceBreak >= REPS_BEFORE_BREAK && dice.chance(BREAK_CHANCE)) {
+    if (sinceBreak >= REPS_BEFORE_BREAK && dice.chance(handler.breaks)) {
       atMs += MINUTE_MS;
       life.writer.write('break-taken', atMs, { session: name, minutes: 3 });
       atMs += 3 * MINUTE_MS;
@@ -25,7 +24,15 @@ export function playSession(life: Life, session: Session): void {
     }
     atMs += Math.round(dice.between(50, 110)) * 1000;
     work = work !== null && dice.chance(handler.repeats) ? work : chosen(session.number, dice);
-    const outcome = playRep(life, session, { work, rep: `${name}-r${n}`, atMs, sinceBreak, windMPerS });
+    const opensOrEnds = n === 0 || n === session.reps - 1;
+    const outcome = playRep(life, session, {
+      work,
+      rep: `${name}-r${n}`,
+      atMs,
+      sinceBreak,
+      windMPerS,
+      opensOrEnds,
+    });
     trainer.notes(work, outcome);
     sinceBreak += 1;
   }

@@ -5,18 +5,18 @@ import { bySkill, type Traits, type Trouble, traitsAround, troublesOf } from './
 
 /** What each trouble at its full size costs in readiness; distance goes by its logarithm. Our judgement, 2026. */
 const COSTS: Readonly<Record<Exclude<Trouble, 'distance'>, number>> = {
-  way: 1.1,
-  pull: 1.5,
-  apart: 0.6,
-  cover: 1,
-  distraction: 1.2,
-  off: 0.8,
-  cast: 1,
-  others: 0.9,
-  narrow: 0.9,
-  blind: 0.6,
-  wait: 0.6,
-  obstacle: 1.3,
+  way: 1.6,
+  pull: 2.2,
+  apart: 0.8,
+  cover: 1.4,
+  distraction: 1.7,
+  off: 1.1,
+  cast: 1.4,
+  others: 1.2,
+  narrow: 1.2,
+  blind: 0.7,
+  wait: 0.9,
+  obstacle: 1.6,
   wind: 0.4,
   new: 0.4,
   tired: 0.4,
@@ -32,7 +32,7 @@ const gumbel = (x: number) => Math.exp(-Math.exp(-x));
 
 function costOf(at: Situation, traits: Traits): number {
   const much = troublesOf(at.figures, at);
-  let cost = 0.4 * traits.distance * Math.log(at.figures.distanceM / 5);
+  let cost = 0.5 * traits.distance * Math.log(at.figures.distanceM / 5);
   for (const [trouble, full] of Object.entries(COSTS) as [Trouble, number][])
     cost += full * traits[trouble] * much[trouble];
   return cost;
@@ -61,7 +61,7 @@ export function practiceCurve(planted: Planted | null): Mechanism {
     return (dog) => {
       const traits = traitsAround(dog, 0.3, shared.traits);
       const own = bySkill(dog, 0.45);
-      const able = 2.1 + 0.4 * dog.normal();
+      const able = 2.9 + 0.4 * dog.normal();
       const gain = dog.between(0.35, 0.75);
       const second = dog.between(0.6, 1.3);
       const practice = new Map<Skill, { legs: number; day: number }>();

@@ -10,13 +10,15 @@ export interface Life {
   readonly writer: FactWriter;
 }
 
-/** How often the person spoils a leg, runs a send clean, does the same again; shares of 1. */
+/** How often the person spoils a leg, runs a send clean, does the same again, takes a break; shares of 1. */
 export interface Handler {
   readonly spoils: number;
   /** Of stops, beside `spoils`. */
   readonly spoiltStops: number;
   readonly clean: number;
   readonly repeats: number;
+  /** Before each rep from the seventh on. */
+  readonly breaks: number;
 }
 
 export interface Session {

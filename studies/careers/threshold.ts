@@ -20,15 +20,15 @@ function pullAgainst(figures: AskFigures, at: Situation, traits: Traits): number
   const far = Math.log(1 + figures.distanceM / 15);
   const drawn = figures.pull * traits.pull;
   return (
-    0.45 * far * traits.distance +
-    0.12 * drawn +
-    0.4 * drawn * much.way * traits.way * Math.min(2, 0.4 + figures.distanceM / 50) +
-    0.6 * much.apart * traits.apart * (figures.pull >= 2 ? 1.3 : 0.6) +
-    0.9 * much.cover * traits.cover +
-    1.1 * much.distraction * traits.distraction * (figures.pull >= 3 ? 1.5 : 1) +
-    0.8 * much.off * traits.off +
-    0.7 * much.cast * traits.cast +
-    0.6 * much.others * traits.others +
+    0.65 * far * traits.distance +
+    0.2 * drawn +
+    0.5 * drawn * much.way * traits.way * Math.min(2, 0.4 + figures.distanceM / 50) +
+    0.8 * much.apart * traits.apart * (figures.pull >= 2 ? 1.3 : 0.6) +
+    1.2 * much.cover * traits.cover +
+    1.5 * much.distraction * traits.distraction * (figures.pull >= 3 ? 1.5 : 1) +
+    1.0 * much.off * traits.off +
+    1.1 * much.cast * traits.cast +
+    0.8 * much.others * traits.others +
     1.1 * much.narrow * traits.narrow +
     0.6 * much.blind * traits.blind +
     0.5 * much.wait * traits.wait * (1 + 0.2 * figures.pull) +
@@ -50,7 +50,7 @@ export const threshold: Mechanism = (kennel) => {
   return (dog) => {
     const traits = traitsAround(dog, 0.3, shared.traits);
     const own = bySkill(dog, 0.5);
-    const able = 1.9 + 0.45 * dog.normal();
+    const able = 2.9 + 0.45 * dog.normal();
     const learns = { most: dog.between(1.2, 2.6), legs: dog.between(40, 120) };
     const second = dog.between(0.7, 1.4);
     const offDay = dog.between(0.8, 1.6);

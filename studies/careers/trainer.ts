@@ -16,7 +16,7 @@ export interface Policy {
   readonly name: string;
   /** Successes running before something is raised. */
   readonly patience: number;
-  /** Chance that a rep is asked below, or above, where the line of work stands. */
+  /** Chance that a rep is asked below (a known thing), or above, where the line of work stands. */
   readonly below: number;
   readonly above: number;
   /** Chance that a miss is followed by something easier. */
@@ -29,6 +29,8 @@ export interface Policy {
   readonly clean: number;
   /** Chance that a leg is spoilt by handler or set-up. */
   readonly spoils: number;
+  /** Chance of a break before each rep from the seventh on. */
+  readonly breaks: number;
 }
 
 const policy = (name: string, numbers: Omit<Policy, 'name'>): Policy => ({ name, ...numbers });
@@ -42,6 +44,7 @@ export const LADDER_CLIMBER = policy('ladder-climber', {
   repeats: 0.5,
   clean: 0.25,
   spoils: 0.05,
+  breaks: 0.3,
 });
 export const ADVENTUROUS = policy('adventurous', {
   patience: 1,
@@ -52,6 +55,7 @@ export const ADVENTUROUS = policy('adventurous', {
   repeats: 0.3,
   clean: 0.3,
   spoils: 0.07,
+  breaks: 0.3,
 });
 export const CAREFUL = policy('careful', {
   patience: 4,
@@ -62,6 +66,7 @@ export const CAREFUL = policy('careful', {
   repeats: 0.4,
   clean: 0.4,
   spoils: 0.03,
+  breaks: 0.3,
 });
 export const REPEATER = policy('repeats-what-it-likes', {
   patience: 5,
@@ -72,6 +77,7 @@ export const REPEATER = policy('repeats-what-it-likes', {
   repeats: 0.8,
   clean: 0.15,
   spoils: 0.06,
+  breaks: 0.3,
 });
 export const POLICIES: readonly Policy[] = [LADDER_CLIMBER, ADVENTUROUS, CAREFUL, REPEATER];
 
@@ -92,12 +98,13 @@ export class Trainer {
     this.#bigSteps = bigSteps;
   }
 
-  asks(work: Exercise): Steps {
+  /** `opensOrEnds`: the first and the last rep of a session are of something known. */
+  asks(work: Exercise, opensOrEnds: boolean): Steps {
     const line = this.#line(work);
     const dice = this.#dice;
+    if (opensOrEnds || dice.chance(this.#policy.below)) return this.#known(line.steps);
     if (line.misses > 0 && dice.chance(this.#policy.givesWay)) return this.#shifted(work, line.steps, -1, 3);
-    if (dice.chance(this.#policy.below)) return this.#shifted(work, line.steps, -1, 1 + dice.below(2));
-    if (dice.chance(this.#policy.above)) return this.#shifted(work, line.steps, 1, 1 + dice.below(2));
+    if (dice.chance(this.#policy.above)) return this.#shifted(work, line.steps, 1, 1 + dice.below(3));
     return line.steps;
   }
 
@@ -140,6 +147,14 @@ export class Trainer {
       last !== null && (line.steps[last] ?? 0) > 0
         ? moved(line.steps, last, -1)
         : this.#shifted(work, line.steps, -1, 1);
+  }
+
+  /** Something well inside what is being worked on: each thing somewhere on the way up to it. */
+  #known(steps: Steps): Steps {
+    const share = 0.7 * this.#dice.uniform();
+    return Object.fromEntries(
+      Object.entries(steps).map(([thing, step]) => [thing, Math.round(share * step)]),
+    );
   }
 
   #shifted(work: Exercise, steps: Steps, by: 1 | -1, times: number): Steps {
