@@ -42,19 +42,28 @@ export function wallCandidatesM(legs: readonly PatternLeg[]): number[] {
   return candidates;
 }
 
+/** Most legs that any wall would have on its scarcer side. */
+function legsAtBestSplit(legs: readonly PatternLeg[]): number {
+  const sorted = legs.map(distanceOf).sort((a, b) => a - b);
+  return sorted.reduce((most, distanceM, k) => {
+    const isSplit =
+      k > 0 && distanceM > sorted[k - 1]! && distanceM + sorted[k - 1]! >= 2 * LEAST_RATIO * NEAREST_WALL_M;
+    return isSplit ? Math.max(most, Math.min(k, sorted.length - k)) : most;
+  }, 0);
+}
+
 /** The record's word on a wall at each candidate. One fit each, begun from the last. */
 function wallsAt(
   legs: readonly PatternLeg[],
   candidatesM: readonly number[],
 ): (EffectPosterior & { atM: number })[] {
+  const counted = legs.filter(({ weight }) => weight > 0);
+  const isFar = ({ skill }: PatternLeg) => FAR_SKILLS.has(skill);
+  const step = { name: 'wall', of: (leg: PatternLeg) => (isFar(leg) ? 1 : 0), prior: SIZE.wide };
+  const design = dogDesign(legs, [SIDE, step], { ...WIDENED, distance: DISTANCE_LINE });
   let last: { readonly fit: GroupedFit; readonly gap: number } | null = null;
   return candidatesM.map((atM) => {
-    const step = {
-      name: 'wall',
-      of: (leg: PatternLeg) => (FAR_SKILLS.has(leg.skill) && distanceOf(leg) > atM ? 1 : 0),
-      prior: SIZE.wide,
-    };
-    const design = dogDesign(legs, [SIDE, step], { ...WIDENED, distance: DISTANCE_LINE });
+    design.rows.refill(design.column('wall'), (row) => (distanceOf(counted[row]!) > atM ? -1 : 0));
     last =
       last === null
         ? fitDog(design)
@@ -78,7 +87,7 @@ export function distanceWall(legs: readonly PatternLeg[]): PatternFinding {
       strength: { mean: prior.mean, sd: prior.sd },
       probability: PRIOR_CHANCE * prior.beyondWide,
       evidence: [],
-      tooLittle: { code: 'too-few', of: 'far-legs', have: far.length, need: 2 * SIZE.need },
+      tooLittle: { code: 'too-few', of: 'far-legs', have: legsAtBestSplit(far), need: SIZE.need },
     };
   }
   const walls = wallsAt(legs, candidates);

@@ -1,7 +1,8 @@
 import type { Skill } from '../ask.ts';
 import { DEMANDS, type DemandName, demandVector } from '../demands.ts';
 import { shippedPriors } from '../priors.ts';
-import type { GroupedPrior, GroupedRow } from './grouped-ordinal.ts';
+import { FlatRows, type GroupedRow } from './flat-rows.ts';
+import type { GroupedPrior } from './grouped-ordinal.ts';
 import type { PatternLeg } from './pattern.ts';
 import type { NormalPrior } from './sizes.ts';
 
@@ -17,7 +18,8 @@ const MOST_STRETCHES = 12;
 
 /** One dog's legs as a regression: everything that moves a chance but is not looked for, with the effects looked for beside it. */
 export interface DogDesign {
-  readonly rows: readonly GroupedRow[];
+  /** One for each leg of weight over 0, in their order. */
+  readonly rows: FlatRows;
   readonly prior: GroupedPrior;
   /** Column of an effect; a larger weight makes its legs harder. */
   readonly column: (effect: string) => number;
@@ -90,7 +92,7 @@ export function dogDesign(
     rows.push({ ...row, group, grade: leg.grade, weight: leg.weight });
   }
   return {
-    rows,
+    rows: new FlatRows(rows),
     prior: {
       mean: Float64Array.from(mean),
       sd: Float64Array.from(sd),

@@ -5,7 +5,7 @@ import type { EffectLikelihood } from './effect-posterior.ts';
 import { fitGroupedOrdinal, type GroupedFit } from './grouped-ordinal.ts';
 
 /** Half of the nodes on each side, an sd apart: the parabola between them errs by under 0.02 (tested). */
-const NODES_EACH_SIDE = 4;
+const NODES_EACH_SIDE = 3;
 const NODE_SDS = 1;
 /** A prior this narrow fixes an effect; its evidence is then the likelihood there. */
 const FIXED_SD = 1e-3;
@@ -13,17 +13,13 @@ const FIXED_SD = 1e-3;
 /** The gap between fair and good at which a fit's legs are likeliest, under the filter's own prior for a dog. */
 export function fittedGap({ rows }: DogDesign, fit: GroupedFit): number {
   const sd = Math.hypot(shippedPriors.gapDogSd, shippedPriors.gapCentreSd);
+  const etas = Array.from({ length: rows.count }, (_, i) => rows.etaOf(i, fit.weights, fit.levels));
   let best = shippedPriors.gapCentre;
   let most = -Infinity;
   for (let gap = 0.3; gap <= 3.001; gap += 0.1) {
     let log = -0.5 * ((gap - shippedPriors.gapCentre) / sd) ** 2;
-    for (const row of rows) {
-      let eta = fit.levels[row.group]!;
-      row.columns.forEach((j, a) => {
-        eta += row.values[a]! * fit.weights[j]!;
-      });
-      log += row.weight * logGradeChance(row.grade, eta, gap);
-    }
+    for (let i = 0; i < rows.count; i++)
+      log += rows.weights[i]! * logGradeChance(rows.grades[i]!, etas[i]!, gap);
     if (log > most) {
       most = log;
       best = gap;

@@ -1,16 +1,6 @@
 import { choleskyFactor, choleskyLogDet, choleskySolve } from '../../numeric/index.ts';
-import type { Grade } from '../ask.ts';
 import { gradeCurvature, gradeSlope, logGradeChance } from '../ordinal-update.ts';
-
-/** One leg as the regression sees it: the columns that are not 0, and the group whose own level it shares. */
-export interface GroupedRow {
-  readonly columns: readonly number[];
-  readonly values: readonly number[];
-  readonly group: number;
-  readonly grade: Grade;
-  /** 0..1; tempers the likelihood. */
-  readonly weight: number;
-}
+import type { FlatRows } from './flat-rows.ts';
 
 /** Independent normal priors of the columns' weights and of the groups' levels (mean 0). Logits. */
 export interface GroupedPrior {
@@ -35,20 +25,23 @@ const REST = 3e-4;
 
 /** Value, gradient and curvature (lower half) of the log joint, the levels' part kept as a diagonal and its border. */
 class Point {
-  readonly #rows: readonly GroupedRow[];
+  readonly #rows: FlatRows;
   readonly #prior: GroupedPrior;
   readonly #gap: number;
+  /** Of the last point valued. */
+  readonly #etas: Float64Array;
   readonly gradient: Float64Array;
   readonly curvature: Float64Array;
   readonly border: Float64Array;
   readonly levelGradient: Float64Array;
   readonly levelCurvature: Float64Array;
 
-  constructor(rows: readonly GroupedRow[], prior: GroupedPrior, gap: number) {
+  constructor(rows: FlatRows, prior: GroupedPrior, gap: number) {
     const p = prior.mean.length;
     this.#rows = rows;
     this.#prior = prior;
     this.#gap = gap;
+    this.#etas = new Float64Array(rows.count);
     this.gradient = new Float64Array(p);
     this.curvature = new Float64Array(p * p);
     this.border = new Float64Array(prior.groups * p);
@@ -56,47 +49,57 @@ class Point {
     this.levelCurvature = new Float64Array(prior.groups);
   }
 
+  /** The log joint, without the constants 2 pi. */
   valueAt(weights: Float64Array, levels: Float64Array): number {
     const { mean, sd, groupSd } = this.#prior;
-    let value = 0;
+    const { count, weights: counts, grades } = this.#rows;
+    let value = -levels.length * Math.log(groupSd);
     for (let j = 0; j < mean.length; j++) {
       const away = (weights[j]! - mean[j]!) / sd[j]!;
       value -= 0.5 * away * away + Math.log(sd[j]!);
     }
-    for (const level of levels) value -= (0.5 * level * level) / groupSd ** 2 + Math.log(groupSd);
-    for (const row of this.#rows)
-      value += row.weight * logGradeChance(row.grade, etaOf(row, weights, levels), this.#gap);
+    for (const level of levels) value -= (0.5 * level * level) / groupSd ** 2;
+    for (let i = 0; i < count; i++) {
+      const eta = this.#rows.etaOf(i, weights, levels);
+      this.#etas[i] = eta;
+      value += counts[i]! * logGradeChance(grades[i]!, eta, this.#gap);
+    }
     return value;
   }
 
-  /** Fills gradient and curvature. */
+  /** Fills gradient and curvature at the last point valued. */
   fill(weights: Float64Array, levels: Float64Array): void {
     const { mean, sd, groupSd } = this.#prior;
+    const { count, begins, columns, values, groups, weights: counts, grades } = this.#rows;
+    const { gradient, curvature, border } = this;
     const p = mean.length;
-    this.curvature.fill(0);
-    this.border.fill(0);
+    curvature.fill(0);
+    border.fill(0);
     for (let j = 0; j < p; j++) {
-      this.gradient[j] = (mean[j]! - weights[j]!) / sd[j]! ** 2;
-      this.curvature[j * (p + 1)] = 1 / sd[j]! ** 2;
+      gradient[j] = (mean[j]! - weights[j]!) / sd[j]! ** 2;
+      curvature[j * (p + 1)] = 1 / sd[j]! ** 2;
     }
     levels.forEach((level, g) => {
       this.levelGradient[g] = -level / groupSd ** 2;
       this.levelCurvature[g] = 1 / groupSd ** 2;
     });
-    for (const row of this.#rows) {
-      const { columns, values, group, weight } = row;
-      const eta = etaOf(row, weights, levels);
-      const push = weight * gradeSlope(row.grade, eta, this.#gap);
-      const bend = weight * gradeCurvature(row.grade, eta, this.#gap);
+    for (let i = 0; i < count; i++) {
+      const group = groups[i]!;
+      const push = counts[i]! * gradeSlope(grades[i]!, this.#etas[i]!, this.#gap);
+      const bend = counts[i]! * gradeCurvature(grades[i]!, this.#etas[i]!, this.#gap);
       this.levelGradient[group]! += push;
       this.levelCurvature[group]! += bend;
-      for (let a = 0; a < columns.length; a++) {
+      const begin = begins[i]!;
+      const end = begins[i + 1]!;
+      for (let a = begin; a < end; a++) {
         const j = columns[a]!;
-        const x = values[a]!;
-        this.gradient[j]! += push * x;
-        this.border[group * p + j]! += bend * x;
-        for (let b = 0; b < columns.length; b++)
-          this.curvature[j * p + columns[b]!]! += bend * x * values[b]!;
+        const bent = bend * values[a]!;
+        gradient[j]! += push * values[a]!;
+        border[group * p + j]! += bent;
+        for (let b = begin; b <= a; b++) {
+          const k = columns[b]!;
+          curvature[j > k ? j * p + k : k * p + j]! += bent * values[b]!;
+        }
       }
     }
   }
@@ -106,16 +109,17 @@ class Point {
     const p = this.gradient.length;
     const gradient = this.gradient.slice();
     const curvature = this.curvature.slice();
-    const touched: number[] = [];
+    const touched = new Int32Array(p);
     for (let g = 0; g < this.levelGradient.length; g++) {
       const at = g * p;
-      touched.length = 0;
-      for (let j = 0; j < p; j++) if (this.border[at + j] !== 0) touched.push(j);
-      for (const j of touched) {
+      let count = 0;
+      for (let j = 0; j < p; j++) if (this.border[at + j] !== 0) touched[count++] = j;
+      for (let a = 0; a < count; a++) {
+        const j = touched[a]!;
         const share = this.border[at + j]! / this.levelCurvature[g]!;
         gradient[j]! -= share * this.levelGradient[g]!;
-        for (const k of touched) {
-          if (k > j) break;
+        for (let b = 0; b <= a; b++) {
+          const k = touched[b]!;
           curvature[j * p + k]! -= share * this.border[at + k]!;
         }
       }
@@ -124,28 +128,22 @@ class Point {
   }
 }
 
-function etaOf({ columns, values, group }: GroupedRow, weights: Float64Array, levels: Float64Array): number {
-  let eta = levels[group]!;
-  for (let a = 0; a < columns.length; a++) eta += values[a]! * weights[columns[a]!]!;
-  return eta;
-}
-
 /**
  * Cumulative-logit regression (McCullagh1980) with normal priors and one random level for each group (a session), at
  * its mode by Newton (Nocedal2006, 3.3), the levels taken out by their Schur complement: `O(legs x columns^2)`, so that
  * a long record stays cheap. `eta = x'w + level[group]`, `P(not missed) = s(eta)`, `P(good) = s(eta - gap)`. The
  * evidence is Laplace's; `grouped-ordinal.test.ts` holds it against fine quadrature. `start` is a fit to begin from.
- * @throws RangeError if gap or a prior's sd is not positive, or a row names a group that is not there
+ * @throws RangeError if gap or a prior's sd is not positive, a row names a group that is not there, or a value is not finite
  */
 export function fitGroupedOrdinal(
-  rows: readonly GroupedRow[],
+  rows: FlatRows,
   prior: GroupedPrior,
   gap: number,
   start?: Pick<GroupedFit, 'weights' | 'levels'>,
 ): GroupedFit {
   if (!(gap > 0)) throw new RangeError(`gap: expected > 0, got ${gap}`);
   if (!prior.sd.every((sd) => sd > 0) || !(prior.groupSd > 0)) throw new RangeError('sd: expected > 0');
-  if (rows.some(({ group }) => !(group >= 0 && group < prior.groups))) {
+  if (rows.groups.some((group) => !(group < prior.groups))) {
     throw new RangeError(`group: expected 0..${prior.groups - 1}`);
   }
   const p = prior.mean.length;
@@ -157,9 +155,8 @@ export function fitGroupedOrdinal(
   for (let step = 0; step < MOST_STEPS; step++) {
     point.fill(weights, levels);
     const { gradient, curvature } = point.withoutLevels();
-    // Positive definite by the priors; rounding alone can spoil it, and then the point in hand is as good as it gets.
     const found = choleskyFactor(curvature, p);
-    if (found === null) break;
+    if (found === null) throw new RangeError('rows: expected finite values and priors');
     factor = found;
     const move = choleskySolve(factor, p, gradient);
     const levelMove = levels.map((_, g) => {
@@ -175,12 +172,10 @@ export function fitGroupedOrdinal(
       const nextWeights = weights.map((w, j) => w + length * move[j]!);
       const nextLevels = levels.map((u, g) => u + length * levelMove[g]!);
       const next = point.valueAt(nextWeights, nextLevels);
-      if (next >= value || length < 1e-6 || size < REST) {
-        if (Number.isFinite(next)) {
-          weights = nextWeights;
-          levels = nextLevels;
-          value = next;
-        }
+      if (next >= value || size < REST || length < 1e-6) {
+        weights = nextWeights;
+        levels = nextLevels;
+        value = next;
         break;
       }
       length /= 2;
