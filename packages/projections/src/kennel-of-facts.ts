@@ -1,4 +1,4 @@
-import type { Counting, Skill } from '@sedgeline/engine/ability';
+import { type Counting, type FitProgress, fittingKennel, type Skill } from '@sedgeline/engine/ability';
 import type { NextAnswer } from '@sedgeline/engine/session';
 import type { Fact } from '@sedgeline/journal';
 import type { AskedRep, Kennel, Turn } from './kennel.ts';
@@ -8,6 +8,7 @@ import type { SessionRecord, TrainingRecord } from './record/training-record.ts'
 import { dogsView } from './standing/dogs-view.ts';
 import { standingView } from './standing/standing.ts';
 import { AbilityTimeline } from './timeline/ability-timeline.ts';
+import { type FitNote, KennelFits, type WantedFit } from './timeline/kennel-fits.ts';
 import { readTimelineState, type TimelineState, writeTimelineState } from './timeline/timeline-state.ts';
 import type { DogsView, JudgedRep, StandingView, WorkView } from './views/views.ts';
 import { chainRep, judgeRep, turnRep } from './work/judge.ts';
@@ -16,14 +17,16 @@ import { nextInSession, pictureConditions, workView } from './work/work-view.ts'
 /** Holds facts, the record they fold to and the engine's walk through it; see `Kennel`. */
 class KennelOfFacts implements Kennel {
   readonly #builder = new RecordBuilder();
+  readonly #fits: KennelFits;
+  readonly #timelines: Readonly<Record<Counting, AbilityTimeline>>;
   #noted: TimelineState | null = null;
   #note: unknown = null;
-  readonly #timelines: Readonly<Record<Counting, AbilityTimeline>>;
 
-  constructor(stored: TimelineState | null) {
+  constructor(stored: TimelineState | null, fits: KennelFits) {
+    this.#fits = fits;
     this.#timelines = {
-      excused: new AbilityTimeline('excused', stored),
-      everything: new AbilityTimeline('everything'),
+      excused: new AbilityTimeline({ stored, fits }),
+      everything: new AbilityTimeline({ counting: 'everything', fits }),
     };
   }
 
@@ -41,6 +44,11 @@ class KennelOfFacts implements Kennel {
     return timeline;
   }
 
+  /** A walk of its own through other facts of this kennel: its past, say. Shares the kennel's fitted priors. */
+  walkBeside(): AbilityTimeline {
+    return new AbilityTimeline({ fits: this.#fits });
+  }
+
   walkNote(): unknown {
     const state = this.timeline().state();
     if (state !== this.#noted) {
@@ -48,6 +56,18 @@ class KennelOfFacts implements Kennel {
       this.#note = state === null ? null : writeTimelineState(state);
     }
     return this.#note;
+  }
+
+  fitting(): Generator<FitProgress, FitNote> | null {
+    const { wanted } = this.#fits;
+    return wanted === null ? null : this.#fit(wanted);
+  }
+
+  *#fit({ key, legs }: WantedFit): Generator<FitProgress, FitNote> {
+    const answer = yield* fittingKennel(legs);
+    this.#fits.put(key, answer);
+    for (const timeline of Object.values(this.#timelines)) timeline.again();
+    return [key, answer];
   }
 
   dogs(nowMs: number): DogsView {
@@ -102,12 +122,24 @@ class KennelOfFacts implements Kennel {
   }
 }
 
-/**
- * A kennel with no facts yet. `note` may be what `walkNote` gave for the same record, read back from anywhere: what is none, or
- * no longer fits the facts, is let fall.
- */
-export function createKennel(note: unknown = null): KennelOfFacts {
-  return new KennelOfFacts(readTimelineState(note));
+export interface KennelOptions {
+  /**
+   * What `walkNote` gave for the same record, read back from anywhere: what is none, or no longer fits the facts, is let fall.
+   */
+  readonly walkNote?: unknown;
+  /** When the kennel's own priors are fitted: as a walk comes to them, or by whoever holds the kennel (`fitting`). */
+  readonly fits?: 'at-once' | 'later';
+  /** Fits made earlier, as `fitting` gave them. */
+  readonly fitNotes?: readonly FitNote[];
+}
+
+/** A kennel with no facts yet. */
+export function createKennel({
+  walkNote,
+  fits = 'at-once',
+  fitNotes = [],
+}: KennelOptions = {}): KennelOfFacts {
+  return new KennelOfFacts(readTimelineState(walkNote), new KennelFits(fits, fitNotes));
 }
 
 export type { KennelOfFacts };

@@ -1,6 +1,7 @@
-import type { Skill } from '@sedgeline/engine/ability';
+import type { FitProgress, Skill } from '@sedgeline/engine/ability';
 import type { Fact } from '@sedgeline/journal';
 import type { AskedLeg, TrainingRecord } from './record/training-record.ts';
+import type { FitNote } from './timeline/kennel-fits.ts';
 import type { DogsView, JudgedRep, StandingView, WorkView } from './views/views.ts';
 
 /** How the handler turns the rep in hand: one step harder, one easier, or straight through with no stop. */
@@ -22,9 +23,15 @@ export interface Kennel {
   add(facts: readonly Fact[]): void;
   /**
    * What the walk through the record knew before its last session, as JSON can hold it, to open the same record with next
-   * time (`createKennel`). The same object until another session begins; `null` with no rep on record.
+   * time (`createKennel`). The same object until another session begins; `null` with no session
+   * before the last, and while a fit is wanted.
    */
   walkNote(): unknown;
+  /**
+   * The fitting of the kennel's own priors that the record has come to, in steps between which taps may come; `null` when there
+   * is none to be made. When it ends the views are new, and its note may be kept (`createKennel`).
+   */
+  fitting(): Generator<FitProgress, FitNote> | null;
   dogs(nowMs: number): DogsView;
   /** `null` for a dog that no fact names. */
   standing(dog: string, atMs: number): StandingView | null;

@@ -50,6 +50,7 @@ export function hostInHand(name: string, places = bothPlaces()): HostInHand {
     },
     push: (push) => pushes.push(push),
     tellTabs: (told) => news.push(told),
+    breathe: () => Promise.resolve(),
     whenIdle: (later) => {
       job = later;
     },

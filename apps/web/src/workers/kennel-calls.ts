@@ -9,6 +9,7 @@ import type {
   StandingView,
   TapFact,
   Turn,
+  WhyView,
   WorkView,
 } from '@sedgeline/projections';
 
@@ -127,6 +128,8 @@ export type KennelCalls = {
     readonly turnCount: number;
     readonly tap: Tap;
   }) => Promise<TapAnswer>;
+  /** Why a rep went as it did; `null` for one that does not stand in the record. */
+  readonly why: (rep: string) => Promise<WhyView | null>;
   /** Looks at the record again as of now: the screen was away for a while. */
   readonly refresh: () => Promise<void>;
   /** Tries to write again what is in memory alone. */

@@ -1,3 +1,4 @@
+import { demoKennel } from '@sedgeline/demo';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { type HostInHand, hostInHand, startSession } from './host-in-hand.ts';
 
@@ -185,5 +186,42 @@ describe('the kennel behind the screens', () => {
     expect(a.screen().view.closedAtMs).not.toBeNull();
     expect(a.screen().view.inHand).toBeNull();
     expect(kindsOnDisk(a).slice(-2)).toEqual(['rep-ended', 'session-closed']);
+  });
+});
+
+describe('the kennel’s own priors', () => {
+  /** A host on a record that holds the invented kennel: three dogs, hundreds of legs. */
+  const busyHost = async (name: string, places?: HostInHand['places']): Promise<HostInHand> => {
+    const host = hostInHand(name, places);
+    if (places === undefined) {
+      for (const fact of demoKennel(1)) host.places.mine.lines.set(fact.id, JSON.stringify(fact));
+    }
+    await host.host.calls.open('mine');
+    return host;
+  };
+  const fitsKept = ({ places }: HostInHand) => JSON.parse(places.mine.notes.get('fits') ?? '[]');
+
+  const usesFit = ({ places }: HostInHand) => places.mine.notes.get('walk')?.includes('"gainNats"') === true;
+
+  it('are fitted while nothing else waits, kept, and found at the next opening', async () => {
+    const first = await busyHost('f');
+    expect(fitsKept(first)).toEqual([]);
+    first.idle();
+    await expect.poll(() => fitsKept(first).length, { timeout: 20_000 }).toBe(1);
+    expect(fitsKept(first)[0][1]).toMatchObject({ kind: 'fitted', dogs: 3 });
+    await expect.poll(() => usesFit(first), { timeout: 20_000 }).toBe(true);
+    const second = await busyHost('g', first.places);
+    second.idle();
+    await new Promise((resolve) => setTimeout(resolve, 100));
+    expect(fitsKept(second).length).toBe(1);
+    expect(usesFit(second)).toBe(true);
+  });
+
+  it('are left when the record is', async () => {
+    const host = await busyHost('h');
+    host.idle();
+    await host.host.calls.open('demo');
+    await new Promise((resolve) => setTimeout(resolve, 200));
+    expect(fitsKept(host)).toEqual([]);
   });
 });

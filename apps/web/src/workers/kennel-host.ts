@@ -1,4 +1,5 @@
 import { type Fact, writeJournal } from '@sedgeline/journal';
+import { whyInKennel } from '@sedgeline/projections';
 import { openSessionOf } from './checkpoint.ts';
 import type { KennelCalls, KennelPush, RecordName } from './kennel-calls.ts';
 import { type OpenRecord, openRecord, type RecordDoors } from './open-record.ts';
@@ -16,6 +17,8 @@ export interface HostDoors extends RecordDoors {
   readonly deleteStore: (record: RecordName) => Promise<unknown>;
   /** Runs a job when nothing else waits; a job that is still waiting is replaced. */
   readonly whenIdle: (job: () => void) => void;
+  /** Lets waiting calls be answered. */
+  readonly breathe: () => Promise<void>;
 }
 
 /** The kennel behind the screens: opens a record, answers calls, pushes views. */
@@ -31,6 +34,7 @@ export function createKennelHost(doors: HostDoors): KennelHost {
   let record: OpenRecord | null = null;
   let desk: WorkDesk | null = null;
   let standingOf: string | null = null;
+  let isFitting = false;
 
   const inUse = (): OpenRecord => {
     if (record === null) throw new Error(SHUT);
@@ -58,7 +62,28 @@ export function createKennelHost(doors: HostDoors): KennelHost {
       if (open !== record) return;
       if (!isDogsUrgent) pushRest(open);
       void open.writeCheckpoint(desk?.show() ?? null);
+      void fit(open);
     });
+  };
+  /** Fits the kennel's own priors where the record has come to that, between taps; left as soon as the record is. */
+  const fit = async (open: OpenRecord): Promise<void> => {
+    if (isFitting) return;
+    isFitting = true;
+    try {
+      const fitting = open.kennel.fitting();
+      for (let at = fitting?.next(); at !== undefined && open === record; at = fitting?.next()) {
+        if (at.done === true) {
+          // The rep in hand stays as it was suggested: only what is looked at is new.
+          await open.keepFit(at.value);
+          pushRest(open);
+          await open.writeCheckpoint(desk?.show() ?? null);
+          return;
+        }
+        await doors.breathe();
+      }
+    } finally {
+      isFitting = false;
+    }
   };
   const tellTabs = (kept: readonly Fact[]): void => doors.tellTabs({ record: inUse().name, kept });
   const deskOf = (session: string): WorkDesk => {
@@ -118,6 +143,7 @@ export function createKennelHost(doors: HostDoors): KennelHost {
       void open.leaveHand(at.hand);
       return answer;
     },
+    why: async (rep) => whyInKennel(inUse().kennel, rep),
     refresh: async () => {
       desk?.refresh();
       changed(inUse(), false);

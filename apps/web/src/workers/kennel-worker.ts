@@ -26,6 +26,7 @@ const host = createKennelHost({
   newId: () => crypto.randomUUID(),
   push: (value) => push(value),
   tellTabs: (news) => tabs.postMessage(news),
+  breathe: () => new Promise((resolve) => setTimeout(resolve, 0)),
   whenIdle: (job) => {
     clearTimeout(idle);
     idle = setTimeout(job, IDLE_AFTER_MS);

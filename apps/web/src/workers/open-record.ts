@@ -1,5 +1,12 @@
 import type { Fact, FactStore, StoreResult } from '@sedgeline/journal';
-import { createKennel, type DogsView, type Kennel, type TapFact } from '@sedgeline/projections';
+import {
+  createKennel,
+  type DogsView,
+  type FitNote,
+  type KennelOfFacts,
+  readFitNotes,
+  type TapFact,
+} from '@sedgeline/projections';
 import { CHECKPOINT_NOTE, type Checkpoint, makeCheckpoint, readCheckpoint } from './checkpoint.ts';
 import { createFactKeeper, type FactKeeper } from './fact-keeper.ts';
 import { createFactStamper } from './fact-stamper.ts';
@@ -18,7 +25,7 @@ export interface RecordDoors {
 /** A record that is open: its facts folded, its store at hand. */
 export interface OpenRecord {
   readonly name: RecordName;
-  readonly kennel: Kennel;
+  readonly kennel: KennelOfFacts;
   readonly keeper: FactKeeper;
   readonly damage: readonly { readonly where: string; readonly message: string }[];
   readonly facts: () => readonly Fact[];
@@ -31,12 +38,15 @@ export interface OpenRecord {
   readonly dogs: () => DogsView;
   readonly desk: (session: string, onKept: (facts: readonly Fact[]) => void) => WorkDesk;
   readonly leaveHand: (hand: Hand) => Promise<void>;
+  /** Keeps a fit of the kennel's own priors, so that it need not be made again. */
+  readonly keepFit: (fit: FitNote) => Promise<void>;
   readonly writeCheckpoint: (work: WorkScreen | null) => Promise<void>;
 }
 
 const DEVICE_NOTE = 'device';
 const HAND_NOTE = 'hand';
 const WALK_NOTE = 'walk';
+const FIT_NOTE = 'fits';
 
 /**
  * Opens a record: the checkpoint first (`showRough`), then every fact, walked on from where the last session began. A store that cannot be opened or read is no end
@@ -54,7 +64,8 @@ export async function openRecord(
   let walkNote = await keeper.readNote(WALK_NOTE);
   const stored = await keeper.load();
   const stamper = createFactStamper(await deviceOf(keeper, newId), nowMs, newId);
-  const kennel = createKennel(walkNote);
+  const fitNotes = readFitNotes(await keeper.readNote(FIT_NOTE));
+  const kennel = createKennel({ walkNote, fitNotes, fits: 'later' });
   const known: Fact[] = [];
   const take = (facts: readonly Fact[]): void => {
     stamper.see(facts);
@@ -99,6 +110,10 @@ export async function openRecord(
     leaveHand: async (left) => {
       hand = left;
       await keeper.writeNote(HAND_NOTE, left);
+    },
+    keepFit: (fit) => {
+      fitNotes.push(fit);
+      return keeper.writeNote(FIT_NOTE, fitNotes);
     },
     writeCheckpoint: async (work) => {
       await keeper.writeNote(CHECKPOINT_NOTE, makeCheckpoint(kennel.dogs(nowMs()), work));

@@ -6,6 +6,15 @@ export { createAbilityFilter, restoreAbilityFilter } from './filter.ts';
 export { isAbilitySnapshot } from './filter-snapshot.ts';
 export * from './forecaster.ts';
 export { type AskField, harderFields } from './harder-fields.ts';
+export {
+  FITTED,
+  type FitProgress,
+  type FittedName,
+  fitKennel,
+  fittingKennel,
+  type KennelFit,
+  type KennelFitAnswer,
+} from './kennel-fit.ts';
 export * from './leg.ts';
 export { CAUSES, type Cause, type Counting, legWeight } from './leg-weight.ts';
 export {
@@ -26,6 +35,7 @@ export {
   type RecalibrationAnswer,
   recalibrate,
 } from './recalibrate.ts';
+export { correctForecast, recalibratedFilter } from './recalibrated-filter.ts';
 export { type ReplayedLeg, type ReplayScores, scoredOutcomes, scoreReplay } from './replay.ts';
 export type { Scores } from './score.ts';
 export { type BasedStep, basedStep, LAST_SUCCESSES, type WellDone } from './why/base.ts';

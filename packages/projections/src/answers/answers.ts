@@ -1,5 +1,6 @@
 import {
   type Ask,
+  FITTED,
   type Interval90,
   type LegForecast,
   type Skill,
@@ -7,6 +8,7 @@ import {
 } from '@sedgeline/engine/ability';
 import type { NextAnswer, PlannedLeg, PlannedRep, Reason } from '@sedgeline/engine/session';
 import type { KennelOfFacts } from '../kennel-of-facts.ts';
+import type { OwnFigures } from '../timeline/own-figures.ts';
 import type { StandingView } from '../views/views.ts';
 
 /** A moment as the contract writes it. */
@@ -54,6 +56,29 @@ export function chanceAnswer(
   return { chance, interval90, logOdds, because, legs: timeline.walk(dog).legs[skill] ?? 0 };
 }
 
+/** What the stated chances owe to this kennel's own record, and from when on. */
+export function ownFiguresAnswer({ fits, recalibration }: OwnFigures) {
+  return {
+    fits: fits.map(({ fromMs, legs, dogs, gainNats, priors }) => ({
+      from: timeOf(fromMs),
+      legs,
+      dogs,
+      gainNats,
+      priors: Object.fromEntries(FITTED.map((name) => [name, priors[name]])),
+    })),
+    recalibration:
+      recalibration === null
+        ? null
+        : {
+            from: timeOf(recalibration.fromMs),
+            legs: recalibration.legs,
+            slope: recalibration.slope,
+            intercept: recalibration.intercept,
+            interval90: recalibration.interval90,
+          },
+  };
+}
+
 interface StatedChances {
   readonly chance: LegForecast['chance'];
   readonly interval90: { readonly good: Interval90; readonly notMissed: Interval90 };
@@ -61,7 +86,8 @@ interface StatedChances {
 
 /** The answer of `replay`: every leg's chance from what came strictly before it, scored against two baselines. */
 export function replayAnswer(kennel: KennelOfFacts, dog: string | null) {
-  const stated = kennel.timeline().stated.filter(({ result }) => dog === null || result.dog === dog);
+  const timeline = kennel.timeline();
+  const stated = timeline.stated.filter(({ result }) => dog === null || result.dog === dog);
   const scores = scoreReplay(stated.map(({ result, forecast }) => ({ ...result, chance: forecast.chance })));
   const none = { legs: 0, logLoss: null, brier: null, rankedProbability: null };
   return {
@@ -82,6 +108,7 @@ export function replayAnswer(kennel: KennelOfFacts, dog: string | null) {
       },
     },
     calibration: scores.calibration,
+    ...ownFiguresAnswer(timeline.own),
   };
 }
 

@@ -7,7 +7,7 @@ import {
 } from '@sedgeline/engine/ability';
 import { wantedCleanShare } from '@sedgeline/engine/session';
 import type { TrainingRecord } from '../record/training-record.ts';
-import type { StatedLeg } from '../timeline/ability-timeline.ts';
+import type { StatedLeg } from '../timeline/record-walk.ts';
 import type { PatternsView } from '../views/patterns-view.ts';
 
 /** What patterns are found in: the walk through the record. */

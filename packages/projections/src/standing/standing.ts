@@ -1,7 +1,9 @@
 import { type Counting, SKILLS, type Skill, scoreReplay } from '@sedgeline/engine/ability';
 import { grouped } from '../grouped.ts';
 import type { TrainingRecord } from '../record/training-record.ts';
-import type { AbilityTimeline, StatedLeg } from '../timeline/ability-timeline.ts';
+import type { AbilityTimeline } from '../timeline/ability-timeline.ts';
+import type { OwnFigures } from '../timeline/own-figures.ts';
+import type { StatedLeg } from '../timeline/record-walk.ts';
 import type { SkillStanding, StandingAsk, StandingView } from '../views/views.ts';
 import { referenceAsks } from './reference-asks.ts';
 import { unproved } from './unproved.ts';
@@ -51,6 +53,20 @@ function skillStanding(
   };
 }
 
+function ownFigures({
+  fits,
+  recalibration,
+}: OwnFigures): Pick<StandingView['honesty'], 'fit' | 'recalibration'> {
+  const fit = fits.at(-1);
+  return {
+    fit: fit === undefined ? null : { fromMs: fit.fromMs, dogs: fit.dogs, legs: fit.legs },
+    recalibration:
+      recalibration === null
+        ? null
+        : { fromMs: recalibration.fromMs, slope: recalibration.slope, legs: recalibration.legs },
+  };
+}
+
 /**
  * What a dog can do: every skill it has worked, with its ability, its chances at named asks and their 90 % intervals, what
  * was never proved, and how often the stated chances were right. `null` for a dog that no fact names.
@@ -79,6 +95,7 @@ export function standingView(
       logLoss: scores.stated?.logLoss ?? null,
       alwaysAverageLogLoss: scores.baselines['always-average']?.logLoss ?? null,
       bins: scores.calibration.map(({ stated, happened, legs: n }) => ({ stated, happened, legs: n })),
+      ...ownFigures(timelines.excused.own),
     },
   };
 }

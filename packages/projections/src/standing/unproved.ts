@@ -1,6 +1,6 @@
 import { type Skill, TEMPTATIONS } from '@sedgeline/engine/ability';
 import { castSide } from '@sedgeline/engine/session';
-import type { StatedLeg } from '../timeline/ability-timeline.ts';
+import type { StatedLeg } from '../timeline/record-walk.ts';
 import type { SkillStanding } from '../views/views.ts';
 
 type Unproved = SkillStanding['unproved'][number];

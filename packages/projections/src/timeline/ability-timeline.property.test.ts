@@ -104,7 +104,7 @@ describe('the walk through the record: laws', () => {
         expect(stored).toEqual(state);
         const builder = new RecordBuilder();
         builder.add(facts.slice(0, stop + later));
-        const opened = new AbilityTimeline('excused', stored);
+        const opened = new AbilityTimeline({ stored });
         opened.update(builder.record());
         builder.add(facts);
         opened.update(builder.record());
@@ -125,7 +125,7 @@ describe('the walk through the record: laws', () => {
       fc.property(journalArbitrary, journalArbitrary, (facts, others) => {
         const other = new AbilityTimeline();
         other.update(foldRecord(others));
-        const timeline = new AbilityTimeline('excused', other.state());
+        const timeline = new AbilityTimeline({ stored: other.state() });
         timeline.update(foldRecord(facts));
         const scratch = new AbilityTimeline();
         scratch.update(foldRecord(facts));

@@ -1,35 +1,25 @@
-import {
-  type AbilityFilter,
-  type Ask,
-  type Counting,
-  createAbilityFilter,
-  type LegForecast,
-  type LegQuestion,
-  type LegResult,
-  legWeight,
-  restoreAbilityFilter,
-  type Skill,
-} from '@sedgeline/engine/ability';
-import { askedChain } from '../record/asked-chain.ts';
-import type { Cause, RepRecord, TrainingRecord } from '../record/training-record.ts';
-import { beginSession, bookRep, contextOf, type DogWalk, newDogWalk } from './dog-walk.ts';
+import type { AbilityFilter, Ask, Counting, LegQuestion, Skill } from '@sedgeline/engine/ability';
+import type { TrainingRecord } from '../record/training-record.ts';
+import { contextOf, type DogWalk } from './dog-walk.ts';
+import { KennelFits } from './kennel-fits.ts';
+import type { OwnFigures } from './own-figures.ts';
+import { RecordWalk, type StatedLeg, type WalkState } from './record-walk.ts';
 import { fingerprint } from './rep-fingerprint.ts';
-import { type OrderedRep, RepOrder } from './rep-order.ts';
-import { copyWalks, type TimelineState } from './timeline-state.ts';
+import { RepOrder } from './rep-order.ts';
+import { type TimelineState, timelineState } from './timeline-state.ts';
 
-/** A leg with the chances stated before it. */
-export interface StatedLeg {
-  readonly rep: string;
-  /** Counts from 0 within its rep. */
-  readonly leg: number;
-  readonly result: LegResult;
-  readonly forecast: LegForecast;
-  readonly cause: Cause | null;
-}
-
-interface Checkpoint extends Omit<TimelineState, 'form' | 'fingerprint'> {
+interface Checkpoint extends WalkState {
+  readonly reps: number;
   /** Legs stated before it; `null` where it was taken up from a stored state, without them. */
   readonly legs: number | null;
+}
+
+export interface TimelineOptions {
+  readonly counting?: Counting;
+  /** A state to begin at, where it fits the record. */
+  readonly stored?: TimelineState | null;
+  /** Where the kennel's own priors come from; made at once when left out. */
+  readonly fits?: KennelFits;
 }
 
 /**
@@ -40,31 +30,40 @@ interface Checkpoint extends Omit<TimelineState, 'form' | 'fingerprint'> {
  */
 export class AbilityTimeline {
   readonly #counting: Counting;
+  readonly #fits: KennelFits;
   readonly #order = new RepOrder();
   #stored: TimelineState | null;
-  /** Legs stated so far; `null` while those before a stored state are not. */
-  #stated: StatedLeg[] | null = [];
-  #filter: AbilityFilter = createAbilityFilter();
-  #walks = new Map<string, DogWalk>();
   #checkpoint: Checkpoint | null = null;
+  #walk: RecordWalk;
 
-  constructor(counting: Counting = 'excused', stored: TimelineState | null = null) {
+  constructor({
+    counting = 'excused',
+    stored = null,
+    fits = new KennelFits('at-once'),
+  }: TimelineOptions = {}) {
     this.#counting = counting;
     this.#stored = stored;
+    this.#fits = fits;
+    this.#walk = new RecordWalk(counting, fits, null, []);
   }
 
   get filter(): AbilityFilter {
-    return this.#filter;
+    return this.#walk.filter;
+  }
+
+  /** What the walk has learnt of its own figures: priors fitted to this kennel, a recalibration. */
+  get own(): OwnFigures {
+    return this.#walk.own;
   }
 
   /** Every leg with what was stated before it, in order. */
   get stated(): readonly StatedLeg[] {
-    if (this.#stated === null) this.#walkFrom(this.#beginning());
-    return this.#stated ?? [];
+    if (this.#walk.stated === null) this.#walkFrom(this.#beginning());
+    return this.#walk.stated ?? [];
   }
 
   walk(dog: string): DogWalk {
-    return this.#walks.get(dog) ?? newDogWalk();
+    return this.#walk.walk(dog);
   }
 
   /** Brings the walk up to a record. */
@@ -75,20 +74,22 @@ export class AbilityTimeline {
     this.#walkFrom(walked === 0 ? this.#takeUpStored() : this.#goBack(same, walked));
   }
 
-  /** The state before the last session, to begin the next walk at; the same object until another session begins. */
+  /** Walks everything again: a fit has come that was wanted. */
+  again(): void {
+    this.#walkFrom(this.#beginning());
+  }
+
+  /**
+   * The state before the last session, to begin the next walk at; the same object until another session begins. `null` while a
+   * fit is wanted: who begins there would go without it for good.
+   */
   state(): TimelineState | null {
     const checkpoint = this.#checkpoint;
-    if (checkpoint === null) return null;
+    if (checkpoint === null || checkpoint.own.lacksFit) return null;
     if (this.#stored?.reps === checkpoint.reps && this.#stored.filter === checkpoint.filter)
       return this.#stored;
-    const { reps, filter, walks } = checkpoint;
-    this.#stored = {
-      form: 'timeline-1',
-      reps,
-      fingerprint: fingerprint(this.#order.reps, reps),
-      filter,
-      walks,
-    };
+    const { reps, filter, walks, own } = checkpoint;
+    this.#stored = timelineState({ filter, walks, own }, reps, fingerprint(this.#order.reps, reps));
     return this.#stored;
   }
 
@@ -110,8 +111,18 @@ export class AbilityTimeline {
     const last = reps.at(-1)?.session.session;
     const keepAt = reps.findIndex(({ session }) => session.session === last);
     for (let n = from; n < reps.length; n++) {
-      if (n === keepAt && this.#checkpoint?.reps !== n) this.#keep(n);
-      this.#take(reps[n]!);
+      const rep = reps[n]!;
+      if (this.#walk.isDue && this.#walk.begins(rep)) {
+        if (this.#walk.stated === null) {
+          n = this.#beginning() - 1;
+          continue;
+        }
+        this.#walk.settle(fingerprint(reps, n), rep.rep.atMs);
+      }
+      if (n === keepAt && this.#checkpoint?.reps !== n) {
+        this.#checkpoint = { reps: n, legs: this.#walk.stated?.length ?? null, ...this.#walk.state() };
+      }
+      this.#walk.take(rep);
     }
   }
 
@@ -130,68 +141,15 @@ export class AbilityTimeline {
     if (same === walked) return same;
     const checkpoint = this.#checkpoint;
     if (checkpoint === null || checkpoint.reps > same) return this.#beginning();
-    this.#filter = restoreAbilityFilter(checkpoint.filter);
-    this.#walks = copyWalks(checkpoint.walks);
-    if (checkpoint.legs === null || this.#stated === null) this.#stated = null;
-    else this.#stated.length = checkpoint.legs;
+    const { stated } = this.#walk;
+    const kept = checkpoint.legs === null || stated === null ? null : stated.slice(0, checkpoint.legs);
+    this.#walk = new RecordWalk(this.#counting, this.#fits, checkpoint, kept);
     return checkpoint.reps;
   }
 
   #beginning(): number {
     this.#checkpoint = null;
-    this.#filter = createAbilityFilter();
-    this.#walks = new Map();
-    this.#stated = [];
+    this.#walk = new RecordWalk(this.#counting, this.#fits, null, []);
     return 0;
   }
-
-  #keep(reps: number): void {
-    this.#checkpoint = {
-      reps,
-      legs: this.#stated?.length ?? null,
-      filter: this.#filter.snapshot(),
-      walks: copyWalks(this.#walks),
-    };
-  }
-
-  #take({ rep, session, dog, repsSinceBreak }: OrderedRep): void {
-    let walk = this.#walks.get(session.dog);
-    if (walk === undefined) {
-      walk = newDogWalk();
-      this.#walks.set(session.dog, walk);
-    }
-    beginSession(walk, session);
-    const at = { session: session.session, ground: session.ground, atMs: rep.atMs, repsSinceBreak };
-    // All legs of a rep are asked in one go: their context is that of the rep's beginning.
-    const contexts = rep.legs.map((leg) => contextOf(walk, dog, leg.skill, at));
-    for (const [n, leg] of rep.legs.entries()) {
-      const result: LegResult = {
-        dog: session.dog,
-        skill: leg.skill,
-        session: session.session,
-        atMs: rep.atMs,
-        ask: leg.ask,
-        context: contexts[n]!,
-        grade: leg.grade,
-        weight: legWeight(leg.grade, leg.cause ?? undefined, this.#counting),
-      };
-      const forecast = this.#filter.observe(result);
-      this.#stated?.push({ rep: rep.rep, leg: n, result, forecast, cause: leg.cause });
-      bookSuccess(walk, rep, n, result);
-    }
-    bookRep(walk, rep);
-  }
-}
-
-/** Last ten good legs of a skill; fair ones only while there is no good one (contract: what a success is). */
-function bookSuccess(walk: DogWalk, rep: RepRecord, leg: number, result: LegResult): void {
-  if (result.grade === 'missed') return;
-  const list = walk.successes[result.skill] ?? [];
-  walk.successes[result.skill] = list;
-  const success = { rep: rep.rep, leg, question: result, grade: result.grade, asked: askedChain(rep) };
-  const hasGood = list.some((one) => one.grade === 'good');
-  if (result.grade === 'fair' && hasGood) return;
-  if (result.grade === 'good' && !hasGood) list.length = 0;
-  list.push(success);
-  if (list.length > 10) list.shift();
 }

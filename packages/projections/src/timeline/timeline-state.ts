@@ -1,18 +1,25 @@
-import { isAbilitySnapshot } from '@sedgeline/engine/ability';
-import { copyDogWalk, type DogWalk } from './dog-walk.ts';
+import { isAbilitySnapshot, shippedPriors } from '@sedgeline/engine/ability';
 import { fromJsonForm, toJsonForm } from './json-form.ts';
+import { ownPriors } from './own-figures.ts';
+import type { WalkState } from './record-walk.ts';
 
 /**
- * The walk's state before some rep: what the filter knew and what each dog had worked. Kept beside the journal so that the program opens without walking the past again, and let fall when it
- * no longer fits the record.
+ * A walk's state before some rep, and which reps led to it. Kept beside the journal so that the program opens without walking the
+ * past again, and let fall when it no longer fits the record.
  */
-export interface TimelineState {
-  readonly form: 'timeline-1';
+export interface TimelineState extends WalkState {
+  readonly form: typeof FORM;
+  /** The priors the program came with when it was made. */
+  readonly shipped: string;
   /** Reps walked, and their fingerprint. */
   readonly reps: number;
   readonly fingerprint: string;
-  readonly filter: unknown;
-  readonly walks: ReadonlyMap<string, DogWalk>;
+}
+
+const FORM = 'timeline-2';
+
+export function timelineState(walk: WalkState, reps: number, fingerprint: string): TimelineState {
+  return { form: FORM, shipped: JSON.stringify(shippedPriors), reps, fingerprint, ...walk };
 }
 
 /** A state as a note can hold it (JSON). */
@@ -20,20 +27,18 @@ export function writeTimelineState(state: TimelineState): unknown {
   return toJsonForm(state);
 }
 
-/** A note's value as a state; `null` when it is none of this version. */
+/** A note's value as a state; `null` when it is none of this version of the program. */
 export function readTimelineState(note: unknown): TimelineState | null {
   const value = fromJsonForm(note);
   if (typeof value !== 'object' || value === null) return null;
   const state = value as Partial<TimelineState>;
   const isWhole =
-    state.form === 'timeline-1' &&
+    state.form === FORM &&
+    state.shipped === JSON.stringify(shippedPriors) &&
     typeof state.reps === 'number' &&
     typeof state.fingerprint === 'string' &&
     state.walks instanceof Map &&
-    isAbilitySnapshot(state.filter);
+    Array.isArray(state.own?.fits) &&
+    isAbilitySnapshot(state.filter, ownPriors(state.own));
   return isWhole ? (state as TimelineState) : null;
-}
-
-export function copyWalks(walks: ReadonlyMap<string, DogWalk>): Map<string, DogWalk> {
-  return new Map([...walks].map(([dog, walk]) => [dog, copyDogWalk(walk)] as const));
 }

@@ -68,6 +68,10 @@ export interface StandingView {
     readonly logLoss: number | null;
     readonly alwaysAverageLogLoss: number | null;
     readonly bins: readonly { readonly stated: number; readonly happened: number; readonly legs: number }[];
+    /** Since when, and from what, the priors are this kennel's own; `null` while they are the shipped ones. */
+    readonly fit: { readonly fromMs: number; readonly dogs: number; readonly legs: number } | null;
+    /** A correction in use: below 1 the chances are drawn in, above 1 drawn out. */
+    readonly recalibration: { readonly fromMs: number; readonly slope: number; readonly legs: number } | null;
   };
 }
 

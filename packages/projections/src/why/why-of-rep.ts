@@ -107,5 +107,5 @@ function recordToEndOf(record: TrainingRecord, session: SessionRecord): Training
 export function whyInKennel(kennel: KennelOfFacts, id: string): WhyView | null {
   const { record } = kennel;
   const isLast = findRep(record, id)?.session === lastWorked(record);
-  return whyOfRep(record, id, isLast ? kennel.timeline() : new AbilityTimeline());
+  return whyOfRep(record, id, isLast ? kennel.timeline() : kennel.walkBeside());
 }

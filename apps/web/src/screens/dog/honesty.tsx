@@ -7,7 +7,7 @@ const FEWEST = 10;
 /** How often the stated chances were right, in a line and as a table. */
 export function Honesty({ honesty }: { readonly honesty: StandingView['honesty'] }) {
   const words = useWords();
-  const { title, few, columns, better } = words.dog.honesty;
+  const { title, few, columns, better, fitted, corrected } = words.dog.honesty;
   const told = honesty.bins.filter((bin) => bin.legs >= FEWEST);
   const largest = [...told].sort((a, b) => b.legs - a.legs)[0];
   return (
@@ -49,6 +49,20 @@ export function Honesty({ honesty }: { readonly honesty: StandingView['honesty']
         </>
       ) : (
         <p>{few}</p>
+      )}
+      {honesty.fit && (
+        <p className="soft">
+          {fitted(honesty.fit.dogs, honesty.fit.legs, words.time.date(honesty.fit.fromMs))}
+        </p>
+      )}
+      {honesty.recalibration && (
+        <p>
+          {corrected(
+            honesty.recalibration.slope,
+            honesty.recalibration.legs,
+            words.time.date(honesty.recalibration.fromMs),
+          )}
+        </p>
       )}
     </section>
   );

@@ -1,0 +1,126 @@
+import { searchMaximum } from '../numeric/index.ts';
+import { createAbilityFilter } from './filter.ts';
+import type { LegResult } from './leg.ts';
+import { type AbilityPriors, shippedPriors } from './priors.ts';
+
+/** Fewer dogs or scored legs than this say too little about what differs between dogs and days (engine design, 4). */
+export const KENNEL_FIT_NEEDS = { dogs: 3, legs: 300 } as const;
+
+/** The numbers of the priors that a kennel's own record may move. */
+export const FITTED = [
+  'dogAbilitySd',
+  'generalSd',
+  'formSd',
+  'oddSd',
+  'abilityMean',
+  'gainPerSession',
+] as const satisfies readonly (keyof AbilityPriors)[];
+export type FittedName = (typeof FITTED)[number];
+
+/**
+ * How far each may stray from the shipped value, one sd (our judgement, 2026): spreads by a factor of e^0.4, about 1.5, the
+ * others by so much.
+ */
+const STRAY: Readonly<Record<FittedName, { readonly scale: 'log' | 'plain'; readonly sd: number }>> = {
+  dogAbilitySd: { scale: 'log', sd: 0.4 },
+  generalSd: { scale: 'log', sd: 0.4 },
+  formSd: { scale: 'log', sd: 0.4 },
+  oddSd: { scale: 'log', sd: 0.4 },
+  abilityMean: { scale: 'plain', sd: 0.5 },
+  gainPerSession: { scale: 'plain', sd: 0.03 },
+};
+
+/** What a kennel's own record makes of the priors. */
+export interface KennelFit {
+  readonly priors: AbilityPriors;
+  readonly legs: number;
+  readonly dogs: number;
+  /** Log evidence of the record, in nats, over that of the shipped priors. */
+  readonly gainNats: number;
+}
+
+export type KennelFitAnswer =
+  | ({ readonly kind: 'fitted' } & KennelFit)
+  | { readonly kind: 'tooFewDogs' | 'tooFewLegs'; readonly have: number; readonly need: number };
+
+/** Evaluations of the evidence so far, and the most there can be. */
+export interface FitProgress {
+  readonly steps: number;
+  readonly most: number;
+}
+
+const MOST_STEPS = 120;
+/** Nats still to be gained at which the search rests: a hundredth of what a single leg may say. */
+const TOLERANCE = 0.01;
+/** In sds of the strays: small beside 1, large beside the filter's rounding. */
+const DIFFERENCE = 0.02;
+
+/** The priors, so many sds from the given ones in each fitted number. */
+function strayed(priors: AbilityPriors, z: ArrayLike<number>): AbilityPriors {
+  const moved: Partial<Record<FittedName, number>> = {};
+  FITTED.forEach((name, i) => {
+    const { scale, sd } = STRAY[name];
+    moved[name] = scale === 'log' ? priors[name] * Math.exp(sd * z[i]!) : priors[name] + sd * z[i]!;
+  });
+  return { ...priors, ...moved };
+}
+
+/**
+ * Log evidence of a record under priors, in nats: the sum of the logs of the chances stated for the grades that came,
+ * each from what came strictly before it (the filter's prediction-error decomposition, DurbinKoopman2012, 7.2), a leg
+ * counted by its weight. Legs in time order.
+ */
+export function filterEvidence(legs: readonly LegResult[], priors: AbilityPriors): number {
+  const filter = createAbilityFilter(priors);
+  let nats = 0;
+  for (const leg of legs) {
+    const { chance } = filter.observe(leg);
+    if (leg.weight > 0) nats += leg.weight * Math.log(chance[leg.grade]);
+  }
+  return nats;
+}
+
+/**
+ * Empirical Bayes for one kennel: the spreads between dogs, days and asks, the mean ability and the gain of a session that
+ * make its record likeliest, under weak priors centred on the shipped values (MAP of `filterEvidence`). Legs in time
+ * order, of all dogs. Valid for what comes after these legs: chances stated for them by its outcome would know their end.
+ * As a conversation: it yields after each evaluation, so that the caller may pause, report or leave it at that.
+ */
+export function* fittingKennel(
+  legs: readonly LegResult[],
+  priors: AbilityPriors = shippedPriors,
+): Generator<FitProgress, KennelFitAnswer> {
+  const scored = legs.filter(({ weight }) => weight > 0);
+  const dogs = new Set(scored.map(({ dog }) => dog)).size;
+  if (dogs < KENNEL_FIT_NEEDS.dogs) return { kind: 'tooFewDogs', have: dogs, need: KENNEL_FIT_NEEDS.dogs };
+  if (scored.length < KENNEL_FIT_NEEDS.legs)
+    return { kind: 'tooFewLegs', have: scored.length, need: KENNEL_FIT_NEEDS.legs };
+  const shipped = filterEvidence(legs, priors);
+  let best = { priors, nats: shipped, value: shipped };
+  const search = searchMaximum(new Float64Array(FITTED.length), TOLERANCE, DIFFERENCE);
+  let asked = search.next();
+  for (let steps = 1; steps <= MOST_STEPS && !asked.done; steps++) {
+    const there = strayed(priors, asked.value);
+    const nats = filterEvidence(legs, there);
+    const value = nats - asked.value.reduce((sum, z) => sum + (z * z) / 2, 0);
+    if (value > best.value) best = { priors: there, nats, value };
+    asked = search.next(value);
+    yield { steps, most: MOST_STEPS };
+  }
+  return { kind: 'fitted', priors: best.priors, legs: scored.length, dogs, gainNats: best.nats - shipped };
+}
+
+/**
+ * `fittingKennel` at one go. `onStep` is asked after each evaluation whether to go on; where it says no, the answer is `stopped`.
+ */
+export function fitKennel(
+  legs: readonly LegResult[],
+  onStep?: (progress: FitProgress) => boolean,
+): KennelFitAnswer | { readonly kind: 'stopped' } {
+  const fitting = fittingKennel(legs);
+  for (;;) {
+    const { done, value } = fitting.next();
+    if (done === true) return value;
+    if (onStep?.(value) === false) return { kind: 'stopped' };
+  }
+}

@@ -1,0 +1,143 @@
+import type { Fact } from '@sedgeline/journal';
+import { describe, expect, it } from 'vitest';
+import { createKennel, type KennelOfFacts } from '../kennel-of-facts.ts';
+import { busyKennel } from './busy-kennel.fixture.ts';
+
+const FACTS = busyKennel(1, 3, 14);
+
+const stated = (kennel: KennelOfFacts) =>
+  kennel
+    .timeline()
+    .stated.map(({ rep, leg, forecast, result }) => ({ rep, leg, grade: result.grade, forecast }));
+
+function kennelOf(facts: readonly Fact[], options: Parameters<typeof createKennel>[0] = {}): KennelOfFacts {
+  const kennel = createKennel(options);
+  kennel.add(facts);
+  return kennel;
+}
+
+/** Runs every fit that a kennel wants, as the worker does in its idle moments. */
+function fitAll(kennel: KennelOfFacts) {
+  const notes = [];
+  for (let fitting = kennel.fitting(); fitting !== null; fitting = kennel.fitting()) {
+    let at = fitting.next();
+    while (at.done !== true) at = fitting.next();
+    notes.push(at.value);
+  }
+  return notes;
+}
+
+describe("a kennel's own priors", () => {
+  it('are fitted at the first session after 300 scored legs of three dogs, and say what they come from', () => {
+    const { own, stated: legs } = kennelOf(FACTS).timeline();
+    const [fit] = own.fits;
+    expect(own.fits.length).toBe(1);
+    expect(fit?.dogs).toBe(3);
+    const before = legs.filter(({ result }) => result.atMs < fit!.fromMs && result.weight > 0);
+    expect(fit?.legs).toBe(before.length);
+    expect(before.length).toBeGreaterThanOrEqual(300);
+    // Nine legs and more were still missing a session earlier.
+    expect(before.length).toBeLessThan(310);
+    // The days of this kennel differ by 0.9 where the shipped priors say 0.4.
+    expect(fit!.priors.formSd).toBeGreaterThan(0.5);
+  });
+
+  it('change nothing that was stated before them', () => {
+    const whole = kennelOf(FACTS);
+    const fromMs = whole.timeline().own.fits[0]!.fromMs;
+    const early = kennelOf(FACTS.filter(({ at }) => Date.parse(at) < fromMs));
+    expect(early.timeline().own.fits).toEqual([]);
+    expect(stated(whole).slice(0, stated(early).length)).toEqual(stated(early));
+  });
+
+  it('come in the end to the same made at once and made later, and leave the chances as they were until then', () => {
+    const atOnce = kennelOf(FACTS);
+    const later = kennelOf(FACTS, { fits: 'later' });
+    expect(later.timeline().own.fits).toEqual([]);
+    expect(stated(later)).not.toEqual(stated(atOnce));
+    expect(fitAll(later).length).toBe(1);
+    expect(stated(later)).toEqual(stated(atOnce));
+    expect(later.timeline().filter.snapshot()).toEqual(atOnce.timeline().filter.snapshot());
+    expect(later.fitting()).toBe(null);
+  });
+
+  it('are kept as a note, with the state of the walk, and found again', () => {
+    const first = kennelOf(FACTS, { fits: 'later' });
+    first.timeline();
+    const notes = JSON.parse(JSON.stringify({ fits: fitAll(first), walk: first.walkNote() }));
+    const second = kennelOf(FACTS, { fits: 'later', fitNotes: notes.fits, walkNote: notes.walk });
+    expect(second.timeline().filter.snapshot()).toEqual(first.timeline().filter.snapshot());
+    expect(second.fitting()).toBe(null);
+    expect(stated(second)).toEqual(stated(first));
+  });
+
+  it('are let go when an older fact changes the reps they came from', () => {
+    const kennel = kennelOf(FACTS, { fits: 'later' });
+    kennel.timeline();
+    fitAll(kennel);
+    const struck: Fact = {
+      id: 'late',
+      kind: 'rep-struck',
+      at: '2026-06-01T10:00:00Z',
+      body: { rep: 's-0-0-0' },
+    };
+    kennel.add([struck]);
+    expect(kennel.timeline().own.fits).toEqual([]);
+    fitAll(kennel);
+    expect(stated(kennel)).toEqual(stated(kennelOf([...FACTS, struck])));
+  });
+
+  it('are not made for one dog or two', () => {
+    for (const dogs of [1, 2]) expect(kennelOf(busyKennel(2, dogs, 40)).timeline().own.fits).toEqual([]);
+  });
+
+  it('walked session by session, equal a walk at one go', () => {
+    const kennel = createKennel();
+    for (let n = 0; n < FACTS.length; n += 37) {
+      kennel.add(FACTS.slice(n, n + 37));
+      kennel.timeline();
+    }
+    expect(stated(kennel)).toEqual(stated(kennelOf(FACTS)));
+  });
+});
+
+describe('recalibration', () => {
+  /** Two dogs whose days differ by 2.5 logits: too few to fit, and the shipped 0.4 makes the chances too sure. */
+  const WILD = busyKennel(2, 2, 40, 2.5);
+
+  it('is earned where the chances were too sure, is told, and moves them toward the middle from then on', () => {
+    const { own, stated: legs } = kennelOf(WILD).timeline();
+    for (const { forecast, plainGood } of legs.slice(0, 150)) expect(forecast.chance.good).toBe(plainGood);
+    const { slope, intercept, interval90, fromMs, legs: from } = own.recalibration!;
+    expect(slope).toBeLessThan(1);
+    // Below 0, so that every chance above evens falls: a + s L < L.
+    expect(intercept).toBeLessThan(0);
+    expect(interval90[1]).toBeLessThan(1);
+    expect(legs.filter(({ result }) => result.atMs < fromMs && result.weight > 0).length).toBe(from);
+    for (const { result, forecast, plainGood } of legs) {
+      if (result.atMs < fromMs) continue;
+      if (plainGood > 0.5) expect(forecast.chance.good).toBeLessThan(plainGood);
+    }
+    expect(legs.some(({ result, plainGood }) => result.atMs >= fromMs && plainGood > 0.5)).toBe(true);
+  });
+
+  it('is not earned by fewer than 150 legs, however wrong', () => {
+    expect(kennelOf(busyKennel(2, 2, 7, 2.5)).timeline().own.recalibration).toBe(null);
+  });
+
+  it('leaves the chances of a leg and of a chain of that leg alike', () => {
+    const kennel = kennelOf(WILD);
+    expect(kennel.timeline().own.recalibration).not.toBe(null);
+    const { filter } = kennel.timeline();
+    const atMs = Date.parse('2026-06-01T09:00:00Z');
+    const at = { session: null, ground: null, atMs, repsSinceBreak: 0 };
+    const question = kennel.timeline().question('dog-0', 'stop', { distanceM: 20 }, at, kennel.record);
+    const { chance, interval90 } = filter.forecast(question);
+    const chain = filter.chain([question]);
+    // The chain is integrated over the shared form by a rule of its own: 7 digits.
+    expect(chain.noneMissed).toBeCloseTo(1 - chance.missed, 7);
+    expect(chain.allGood).toBeCloseTo(chance.good, 2);
+    expect(chain.interval90[0]).toBeCloseTo(interval90.notMissed[0], 2);
+    expect(chance.missed + chance.fair + chance.good).toBeCloseTo(1, 12);
+  });
+});

@@ -1,0 +1,197 @@
+import {
+  type AbilityFilter,
+  type Cause,
+  type Counting,
+  correctForecast,
+  createAbilityFilter,
+  type LegForecast,
+  type LegResult,
+  legWeight,
+  recalibrate,
+  recalibratedFilter,
+  restoreAbilityFilter,
+} from '@sedgeline/engine/ability';
+import { askedChain } from '../record/asked-chain.ts';
+import type { RepRecord } from '../record/training-record.ts';
+import { beginSession, bookRep, contextOf, copyDogWalk, type DogWalk, newDogWalk } from './dog-walk.ts';
+import type { KennelFits } from './kennel-fits.ts';
+import {
+  fitTriesBy,
+  isFitDue,
+  NO_OWN_FIGURES,
+  type OwnFigures,
+  ownPriors,
+  recalibrationTriesBy,
+} from './own-figures.ts';
+import type { OrderedRep } from './rep-order.ts';
+
+/** A leg with the chances stated before it. */
+export interface StatedLeg {
+  readonly rep: string;
+  /** Counts from 0 within its rep. */
+  readonly leg: number;
+  readonly result: LegResult;
+  readonly forecast: LegForecast;
+  /** Chance of good before any recalibration. */
+  readonly plainGood: number;
+  readonly cause: Cause | null;
+}
+
+/** Where a walk stands: enough to go on from. */
+export interface WalkState {
+  /** The filter's snapshot, made with the priors of `own`. */
+  readonly filter: unknown;
+  readonly walks: ReadonlyMap<string, DogWalk>;
+  readonly own: OwnFigures;
+}
+
+/** One walk through the reps, in their order: the engine's filter, each dog's own account, and the kennel's own figures. */
+export class RecordWalk {
+  readonly #counting: Counting;
+  readonly #fits: KennelFits;
+  readonly #walks: Map<string, DogWalk>;
+  #own: OwnFigures;
+  #plain: AbilityFilter;
+  #shown: AbilityFilter;
+  /** `null` where the walk went on from a state: what was stated before it is not here. */
+  readonly stated: StatedLeg[] | null;
+
+  constructor(counting: Counting, fits: KennelFits, from: WalkState | null, stated: StatedLeg[] | null) {
+    this.#counting = counting;
+    this.#fits = fits;
+    this.#own = from?.own ?? NO_OWN_FIGURES;
+    this.#walks = from === null ? new Map() : copyWalks(from.walks);
+    const priors = ownPriors(this.#own);
+    this.#plain = from === null ? createAbilityFilter(priors) : restoreAbilityFilter(from.filter, priors);
+    this.#shown = this.#corrected();
+    this.stated = stated;
+  }
+
+  /** The filter as it is shown: recalibrated where that was earned. */
+  get filter(): AbilityFilter {
+    return this.#shown;
+  }
+
+  get own(): OwnFigures {
+    return this.#own;
+  }
+
+  walk(dog: string): DogWalk {
+    return this.#walks.get(dog) ?? newDogWalk();
+  }
+
+  state(): WalkState {
+    return { filter: this.#plain.snapshot(), walks: copyWalks(this.#walks), own: this.#own };
+  }
+
+  /** Whether a rep begins its session. */
+  begins({ session }: OrderedRep): boolean {
+    return this.#walks.get(session.dog)?.newness[session.session] === undefined;
+  }
+
+  /** Whether the kennel's own figures are to be looked at before the next session. */
+  get isDue(): boolean {
+    return isFitDue(this.#own) || recalibrationTriesBy(this.#own.scored) > this.#own.recalibrationTries;
+  }
+
+  /** Looks at the kennel's own figures, from the legs so far; `key` names the reps walked. Needs `stated`. */
+  settle(key: string, fromMs: number): void {
+    const stated = this.stated ?? [];
+    if (isFitDue(this.#own)) {
+      const answer = this.#fits.of(key, () => excused(stated));
+      const { scored, fits } = this.#own;
+      this.#own = { ...this.#own, fitTries: fitTriesBy(scored), lacksFit: answer === null };
+      if (answer?.kind === 'fitted') this.#own = { ...this.#own, fits: [...fits, { ...answer, fromMs }] };
+      if (answer?.kind === 'fitted') this.#learnAgain(stated);
+    }
+    const tries = recalibrationTriesBy(this.#own.scored);
+    if (tries > this.#own.recalibrationTries) {
+      const outcomes = stated.filter(({ result }) => result.weight > 0);
+      const answer = recalibrate(
+        outcomes.map(({ plainGood, result }) => ({ stated: plainGood, came: result.grade === 'good' })),
+      );
+      const recalibration =
+        answer.kind === 'earned'
+          ? {
+              slope: answer.slope,
+              intercept: answer.intercept,
+              interval90: answer.interval90,
+              legs: outcomes.length,
+              fromMs,
+            }
+          : null;
+      this.#own = { ...this.#own, recalibrationTries: tries, recalibration };
+    }
+    this.#shown = this.#corrected();
+  }
+
+  take({ rep, session, dog, repsSinceBreak }: OrderedRep): void {
+    let walk = this.#walks.get(session.dog);
+    if (walk === undefined) {
+      walk = newDogWalk();
+      this.#walks.set(session.dog, walk);
+    }
+    beginSession(walk, session);
+    const at = { session: session.session, ground: session.ground, atMs: rep.atMs, repsSinceBreak };
+    // All legs of a rep are asked in one go: their context is that of the rep's beginning.
+    const contexts = rep.legs.map((leg) => contextOf(walk, dog, leg.skill, at));
+    let scored = 0;
+    for (const [n, leg] of rep.legs.entries()) {
+      const { skill, ask, grade, cause } = leg;
+      const result: LegResult = {
+        dog: session.dog,
+        skill,
+        session: session.session,
+        atMs: rep.atMs,
+        ask,
+        context: contexts[n]!,
+        grade,
+        weight: legWeight(grade, cause ?? undefined, this.#counting),
+      };
+      const plain = this.#plain.observe(result);
+      const { recalibration } = this.#own;
+      const forecast = recalibration === null ? plain : correctForecast(plain, recalibration);
+      this.stated?.push({ rep: rep.rep, leg: n, result, forecast, plainGood: plain.chance.good, cause });
+      bookSuccess(walk, rep, n, result);
+      if (legWeight(grade, cause ?? undefined, 'excused') > 0) scored += 1;
+    }
+    bookRep(walk, rep);
+    this.#own = { ...this.#own, scored: this.#own.scored + scored };
+  }
+
+  #corrected(): AbilityFilter {
+    const { recalibration } = this.#own;
+    return recalibration === null ? this.#plain : recalibratedFilter(this.#plain, recalibration);
+  }
+
+  /** The past again under the kennel's own priors: for what comes next, not for what was stated. */
+  #learnAgain(stated: readonly StatedLeg[]): void {
+    this.#plain = createAbilityFilter(ownPriors(this.#own));
+    for (const { result } of stated) this.#plain.observe(result);
+  }
+}
+
+/** The legs as they count by default, whatever this walk counts: both ways of counting share the kennel's figures. */
+function excused(stated: readonly StatedLeg[]): readonly LegResult[] {
+  return stated.map(({ result, cause }) => ({
+    ...result,
+    weight: legWeight(result.grade, cause ?? undefined, 'excused'),
+  }));
+}
+
+function copyWalks(walks: ReadonlyMap<string, DogWalk>): Map<string, DogWalk> {
+  return new Map([...walks].map(([dog, walk]) => [dog, copyDogWalk(walk)] as const));
+}
+
+/** Last ten good legs of a skill; fair ones only while there is no good one (contract: what a success is). */
+function bookSuccess(walk: DogWalk, rep: RepRecord, leg: number, result: LegResult): void {
+  if (result.grade === 'missed') return;
+  const list = walk.successes[result.skill] ?? [];
+  walk.successes[result.skill] = list;
+  const success = { rep: rep.rep, leg, question: result, grade: result.grade, asked: askedChain(rep) };
+  const hasGood = list.some((one) => one.grade === 'good');
+  if (result.grade === 'fair' && hasGood) return;
+  if (result.grade === 'good' && !hasGood) list.length = 0;
+  list.push(success);
+  if (list.length > 10) list.shift();
+}
