@@ -53,7 +53,8 @@ export function whyOfRep(
   timeline.update(before);
   const questions = questionsOf(timeline, record, session, rep);
   const reasons = questions.map((question, n) => {
-    if (n > 0) timeline.update(recordWith(before, { ...rep, legs: rep.legs.slice(0, n) }));
+    // With the rep begun and its first n legs done: what a walk settles at the beginning of a session is settled.
+    timeline.update(recordWith(before, { ...rep, legs: rep.legs.slice(0, n) }));
     return whyLeg(timeline.filter, question, timeline.walk(session.dog).successes[question.skill] ?? []);
   });
   timeline.update(recordToEndOf(record, session));

@@ -5,6 +5,7 @@ import { type Ask, GRADES, HANDLER_PLACES, TEMPTATIONS } from '../ask.ts';
 import { EASY_CONTEXT } from '../ask-range.ts';
 import { DEMANDS } from '../demands.ts';
 import { createAbilityFilter } from '../filter.ts';
+import type { AbilityFilter } from '../forecaster.ts';
 import type { LegContext, LegQuestion, LegResult } from '../leg.ts';
 import type { WellDone } from './base.ts';
 import { chancePerLogit } from './chance-parts.ts';
@@ -74,6 +75,47 @@ describe('why a leg was as hard as it was', () => {
 
   it('has a field for every demand but the product of two', () => {
     expect(DEMANDS.filter((demand) => fieldOf(demand) === null)).toEqual(['late-temptation']);
+  });
+});
+
+describe('chances that are corrected by a curve', () => {
+  /** Half the log-odds of good: a curve of slope 0.5, as a record might earn. */
+  const halved = (chance: number) => logistic(0.5 * Math.log(chance / (1 - chance)));
+
+  it('parts follow the stated chances, and what is left over stays small', () => {
+    const plain = createAbilityFilter();
+    const corrected: AbilityFilter = {
+      forecast: (question) => {
+        const forecast = plain.forecast(question);
+        const good = halved(forecast.chance.good);
+        return { ...forecast, chance: { missed: 1 - good, fair: 0, good } };
+      },
+      observe: (result) => plain.observe(result),
+      because: (question) => plain.because(question),
+      ability: (dog, skill, atMs) => plain.ability(dog, skill, atMs),
+      form: (dog, session) => plain.form(dog, session),
+      gap: (dog) => plain.gap(dog),
+      stretch: (now, then) => plain.stretch(now, then),
+      chain: (questions) => plain.chain(questions),
+      snapshot: () => plain.snapshot(),
+    };
+    const now = leg({ distanceM: 40, cover: 2 });
+    const then = leg({ distanceM: 10 });
+    const one = whyLeg(plain, now, [wentWell(then)]);
+    const other = whyLeg(corrected, now, [wentWell(then)]);
+    expect(other.chanceBefore).toBeCloseTo(halved(one.chanceBefore), 12);
+    expect(other.step?.chanceAtBase).toBeCloseTo(halved(one.step?.chanceAtBase ?? 0), 12);
+    // Every part is stretched alike: as the whole way between the two chances is.
+    const stretched =
+      (other.chanceBefore - (other.step?.chanceAtBase ?? 0)) /
+      (one.chanceBefore - (one.step?.chanceAtBase ?? 0));
+    const parts = (reasons: typeof one) => reasons.step?.changed.map(({ chance }) => chance) ?? [];
+    parts(other).forEach((part, n) => {
+      expect(part).toBeCloseTo(parts(one)[n]! * stretched, 9);
+    });
+    expect(other.step?.sureness.chance).toBeCloseTo((one.step?.sureness.chance ?? 0) * stretched, 9);
+    // The same ask again: the curve's own slope, and nothing to part.
+    expect(whyLeg(corrected, now, [wentWell(now)]).step?.sureness.chance).toBeCloseTo(0, 12);
   });
 });
 

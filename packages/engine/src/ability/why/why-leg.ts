@@ -3,7 +3,7 @@ import type { AbilityFilter, LogitEstimate } from '../forecaster.ts';
 import type { AskField } from '../harder-fields.ts';
 import type { Interval90, LegContext, LegForecast, LegQuestion } from '../leg.ts';
 import { type BasedStep, basedStep, type WellDone } from './base.ts';
-import { chancePerLogit, type GoodLogOdds } from './chance-parts.ts';
+import { type StatedGood, statedChancePerLogit } from './chance-parts.ts';
 import { type FactorValue, factorValue, fieldOf } from './factor-fields.ts';
 
 /** One thing that changed since the base. */
@@ -43,8 +43,8 @@ export interface LegReasons<Base extends WellDone = WellDone> {
   readonly step: WhyStep<Base> | null;
 }
 
-function goodLogOdds({ logOdds }: LegForecast, gap: LogitEstimate): GoodLogOdds {
-  return { mean: logOdds.mean - gap.mean, variance: logOdds.sd ** 2 + gap.sd ** 2 };
+function statedGood({ logOdds, chance }: LegForecast, gap: LogitEstimate): StatedGood {
+  return { mean: logOdds.mean - gap.mean, variance: logOdds.sd ** 2 + gap.sd ** 2, chance: chance.good };
 }
 
 function whyStep<Base extends WellDone>(
@@ -56,7 +56,7 @@ function whyStep<Base extends WellDone>(
   const again: LegQuestion = { ...base.question, session: leg.session, atMs: leg.atMs };
   const atBase = filter.forecast(again);
   const gap = filter.gap(leg.dog);
-  const slope = chancePerLogit(goodLogOdds(atBase, gap), goodLogOdds(before, gap));
+  const slope = statedChancePerLogit(statedGood(atBase, gap), statedGood(before, gap));
   const changed = stretch.parts.map(
     ({ factor, logit }): ChangedFactor => ({
       factor,
