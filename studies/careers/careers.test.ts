@@ -44,7 +44,7 @@ it('the careers import nothing but themselves: what judges shares nothing with w
 });
 
 describe.each(MECHANISMS)('a career by %s', (mechanism) => {
-  const careers = [1, 2, 3, 4].map((seed) => playCareer(specOf(mechanism, seed)));
+  const careers = [1, 2, 3].map((seed) => playCareer(specOf(mechanism, seed)));
 
   it('is a journal as the contract writes it, every reference in place', () => {
     for (const { facts } of careers) {

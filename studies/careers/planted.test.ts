@@ -7,7 +7,7 @@ import { PATTERNS, type Pattern } from './pattern.ts';
 import { playCareer } from './play-career.ts';
 import { LADDER_CLIMBER, Trainer } from './trainer.ts';
 
-const SEEDS = [2, 3, 5, 6];
+const SEEDS = [2, 3, 6];
 const pairs = (pattern: Pattern) =>
   SEEDS.map((seed) => {
     const specs = plantedPair(pattern, 1, seed);
@@ -99,7 +99,7 @@ describe('a planted pattern is in the truths of the career that has it, and in n
       return stops.filter(({ leg }) => leg.cause === 'handler').length / stops.length;
     };
     const both = pairs('late-whistle');
-    // Some 1,200 stops each: a standard error of 0.013 and less, held within 0.05. Ordinary: 0.7 of the spoilt 5 in 100.
+    // Some 900 stops each: a standard error of 0.015 and less, held within 0.05. Ordinary: 0.7 of the spoilt 5 in 100.
     expect(share(both.map(({ planted }) => planted))).toBeCloseTo(0.3 + 0.7 * 0.05 * 0.7, 1);
     expect(share(both.map(({ plain }) => plain))).toBeLessThan(0.07);
   });
