@@ -12,7 +12,7 @@ async function violations(page: Page): Promise<string[]> {
 }
 
 for (const theme of ['sun', 'dusk'] as const) {
-  test(`no violations on Dogs, a dog, Work, More, a break and Setup in ${theme}`, async ({ page }) => {
+  test(`no violations on Dogs, a dog, Work, Why, More, a break and Setup in ${theme}`, async ({ page }) => {
     await page.addInitScript((name) => {
       if (localStorage.getItem('sedgeline.settings') !== null) return;
       localStorage.setItem('sedgeline.settings', JSON.stringify({ state: { theme: name }, version: 1 }));
@@ -45,6 +45,10 @@ for (const theme of ['sun', 'dusk'] as const) {
     await page.locator('.work-key[data-grade="missed"]').click();
     await expect(page.locator('[data-about="cause"]')).toBeVisible();
     expect(await violations(page)).toEqual([]);
+    await page.locator('.work-after-why').click();
+    await expect(page.locator('.why-leg').first()).toBeVisible();
+    expect(await violations(page)).toEqual([]);
+    await page.keyboard.press('Escape');
     await page.getByRole('button', { name: said.work.more, exact: true }).click();
     expect(await violations(page)).toEqual([]);
     await page.getByRole('button', { name: said.work.break.now }).click();

@@ -44,7 +44,7 @@ export function panelWords(t: Tongue, trade: TradeWords) {
       blewLate: 'I blew later',
       blewEarly: 'I blew earlier',
       blewHint: (byM: number): string => `The stop moves by ${t.length(byM)}.`,
-      keys: 'Keys: 1 missed, 2 fair, 3 good, space the wide key, 0 undo, 4 to 7 the cause, H harder, E easier, C let run, B break, M more.',
+      keys: 'Keys: 1 missed, 2 fair, 3 good, space the wide key, 0 undo, 4 to 7 the cause, H harder, E easier, C let run, B break, W why, M more.',
       device: 'This screen',
       switches: {
         keysOnWork: 'Single keys record',

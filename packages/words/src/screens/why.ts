@@ -23,11 +23,13 @@ export function whyScreenWords(t: Tongue, steps: StepWords) {
       const figure = (value: number) => t.number(value, 2);
       return `All in all ${size}: ${figure(mean)} logits, may be ${figure(mean - Z90 * sd)} to ${figure(mean + Z90 * sd)}.`;
     },
+    figures: 'The figures',
+    rest: 'All the rest',
     odd: 'This very ask',
     sureness: 'How well it is known',
     chanceThen: 'Asked again, the one that went well',
     chanceNow: 'This one, before it was asked',
-    nothingChanged: 'Nothing changed.',
+    nothingChanged: 'Nothing changed that is worth a word.',
     form: (poorInHundred: string): string =>
       `Looking back over that whole session, the day was a poor one: ${poorInHundred} in 100.`,
     given: {

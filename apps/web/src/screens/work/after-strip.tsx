@@ -12,11 +12,12 @@ interface AfterStripProps {
   readonly after: After;
   readonly onCause: (cause: Cause) => void;
   readonly onExpectation: (expectation: Expectation) => void;
+  readonly onWhy: (rep: string) => void;
 }
 
 /** What may still be said of what was just recorded: whose it was, or how a send was run. Grading on lets it go. */
-export function AfterStrip({ after, onCause, onExpectation }: AfterStripProps) {
-  const { work } = useWords();
+export function AfterStrip({ after, onCause, onExpectation, onWhy }: AfterStripProps) {
+  const { work, whySheet } = useWords();
   const title =
     after.about === 'cause'
       ? work.after.cause(after.repNumber, after.skill, after.grade)
@@ -52,6 +53,18 @@ export function AfterStrip({ after, onCause, onExpectation }: AfterStripProps) {
                 {work.after.expectations[expectation]}
               </button>
             ))}
+        {after.about === 'cause' && (
+          <button
+            type="button"
+            className="work-after-why why-word"
+            aria-haspopup="dialog"
+            aria-keyshortcuts="W"
+            onMouseDown={keepFocus}
+            onClick={() => onWhy(after.rep)}
+          >
+            {whySheet.name}
+          </button>
+        )}
       </div>
     </fieldset>
   );

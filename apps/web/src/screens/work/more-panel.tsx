@@ -14,11 +14,12 @@ interface MorePanelProps {
   readonly screen: WorkScreen;
   readonly rep: PlannedRep;
   readonly taps: WorkTaps;
+  readonly onWhy: (rep: string) => void;
   readonly onClose: () => void;
 }
 
 /** Everything that is not a tap of the pad. It lies over the pad; the card stays in sight and follows. */
-export function MorePanel({ screen, rep, taps, onClose }: MorePanelProps) {
+export function MorePanel({ screen, rep, taps, onWhy, onClose }: MorePanelProps) {
   const { work, trade, shell } = useWords();
   const title = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
@@ -66,7 +67,7 @@ export function MorePanel({ screen, rep, taps, onClose }: MorePanelProps) {
           </div>
         </section>
       )}
-      <PanelReps view={view} taps={taps} />
+      <PanelReps view={view} taps={taps} onWhy={onWhy} />
       <PanelNote taps={taps} />
       <section className="work-panel-part" aria-label={work.panel.otherDogs}>
         <h2>{work.panel.otherDogs}</h2>

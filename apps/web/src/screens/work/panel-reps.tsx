@@ -8,14 +8,24 @@ import { CAUSES } from './after-strip.tsx';
 import type { WorkTaps } from './use-work-taps.ts';
 
 /** The reps of this session, last first; any leg can be put right, and what it was before stays in the record. */
-export function PanelReps({ view, taps }: { readonly view: WorkView; readonly taps: WorkTaps }) {
+export function PanelReps({
+  view,
+  taps,
+  onWhy,
+}: {
+  readonly view: WorkView;
+  readonly taps: WorkTaps;
+  readonly onWhy: (rep: string) => void;
+}) {
   const { work } = useWords();
   return (
     <section className="work-panel-part" aria-label={work.panel.all}>
       <h2>{work.panel.all}</h2>
       {view.done.length === 0 && <p>{work.panel.none}</p>}
       <ol className="work-reps">
-        {view.done.map((rep, i) => <RepLine key={rep.rep} rep={rep} n={i + 1} taps={taps} />).reverse()}
+        {view.done
+          .map((rep, i) => <RepLine key={rep.rep} rep={rep} n={i + 1} taps={taps} onWhy={onWhy} />)
+          .reverse()}
       </ol>
     </section>
   );
@@ -25,17 +35,28 @@ function RepLine({
   rep,
   n,
   taps,
+  onWhy,
 }: {
   readonly rep: RepSummary;
   readonly n: number;
   readonly taps: WorkTaps;
+  readonly onWhy: (rep: string) => void;
 }) {
-  const { work, trade } = useWords();
+  const { work, trade, whySheet } = useWords();
   const [open, setOpen] = useState<number | null>(null);
   const leg = open === null ? undefined : rep.legs[open];
   return (
     <li className="work-rep-line">
-      <span className="work-rep-n">{work.rep(n)}</span>
+      <button
+        type="button"
+        className="work-rep-n"
+        aria-haspopup="dialog"
+        aria-label={whySheet.open(n)}
+        onClick={() => onWhy(rep.rep)}
+      >
+        {work.rep(n)}
+        <span className="why-word">{whySheet.name}</span>
+      </button>
       <span className="work-rep-legs">
         {rep.legs.map((one, i) => (
           <button

@@ -1,6 +1,7 @@
 import type { Skill } from '@sedgeline/engine/ability';
 import { useWords } from '../../parts/words-context.tsx';
 import type { WorkScreen } from '../../workers/kennel-calls.ts';
+import { useWhySheet } from '../why/use-why-sheet.tsx';
 import { AfterStrip } from './after-strip.tsx';
 import { BREAK_MINUTES, type WorkTaps } from './use-work-taps.ts';
 
@@ -12,6 +13,7 @@ interface PauseScreenProps {
 /** Where no rep comes next: a break or the end is suggested, and the handler may think otherwise. */
 export function PauseScreen({ screen, taps }: PauseScreenProps) {
   const { work, reasons } = useWords();
+  const { openWhy, sheet } = useWhySheet();
   const { view, after } = screen;
   const { next } = view;
   const minutes = next.do === 'break' ? next.minutes : BREAK_MINUTES;
@@ -24,7 +26,10 @@ export function PauseScreen({ screen, taps }: PauseScreenProps) {
           {reasons.sentence(reason)}
         </p>
       ))}
-      {after !== null && <AfterStrip after={after} onCause={taps.cause} onExpectation={taps.expectation} />}
+      {after !== null && (
+        <AfterStrip after={after} onCause={taps.cause} onExpectation={taps.expectation} onWhy={openWhy} />
+      )}
+      {sheet}
       <div className="work-pause-keys">
         {isEnd ? (
           <button type="button" className="work-wide" onClick={taps.close}>

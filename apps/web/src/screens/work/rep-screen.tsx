@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import type { WorkScreen } from '../../workers/kennel-calls.ts';
+import { useWhySheet } from '../why/use-why-sheet.tsx';
 import { AfterStrip } from './after-strip.tsx';
 import { LegChance } from './leg-chance.tsx';
 import { LegsRow } from './legs-row.tsx';
@@ -20,12 +21,15 @@ interface RepScreenProps {
 /** One rep: the field card and why, and the pad that grades it. */
 export function RepScreen({ screen, isRough, taps }: RepScreenProps) {
   const [isMore, setMore] = useState(false);
+  const why = useWhySheet();
+  const { openWhy } = why;
   const { view, chosen, after } = screen;
   const rep = chosen?.rep ?? view.asked;
   const picture = chosen?.picture ?? view.picture;
   const graded = view.inHand?.graded ?? [];
   const wide: WideKey =
     graded.at(-1)?.grade === 'missed' ? 'ended' : graded.length > 0 ? 'rest-good' : 'all-good';
+  const lastRep = after?.rep ?? view.done.at(-1)?.rep ?? null;
   const now = useMemo(
     () => ({
       taps,
@@ -33,10 +37,11 @@ export function RepScreen({ screen, isRough, taps }: RepScreenProps) {
       after,
       pressWide: wide === 'ended' ? taps.ended : taps.restGood,
       openMore: () => setMore(true),
+      openWhy: () => openWhy(lastRep),
     }),
-    [taps, wide, after],
+    [taps, wide, after, lastRep, openWhy],
   );
-  useWorkKeys(now, !isMore && !isRough && rep !== null);
+  useWorkKeys(now, !isMore && !why.isOpen && !isRough && rep !== null);
   const leg = rep?.legs[graded.length];
   if (rep === null || picture === null || leg === undefined) return null;
   return (
@@ -49,12 +54,12 @@ export function RepScreen({ screen, isRough, taps }: RepScreenProps) {
         onAsSuggested={() => taps.send({ do: 'as-suggested' })}
       />
       <div className="work-desk" inert={isMore}>
-        <SessionLog done={view.done} />
+        <SessionLog done={view.done} onWhy={isRough ? null : openWhy} />
         <div className="work-between">
           {after === null ? (
             <LegChance leg={leg} />
           ) : (
-            <AfterStrip after={after} onCause={taps.cause} onExpectation={taps.expectation} />
+            <AfterStrip after={after} onCause={taps.cause} onExpectation={taps.expectation} onWhy={openWhy} />
           )}
         </div>
         <LegsRow legs={rep.legs} graded={graded} />
@@ -74,7 +79,10 @@ export function RepScreen({ screen, isRough, taps }: RepScreenProps) {
           onMore={() => setMore(true)}
         />
       </div>
-      {isMore && <MorePanel screen={screen} rep={rep} taps={taps} onClose={() => setMore(false)} />}
+      {isMore && (
+        <MorePanel screen={screen} rep={rep} taps={taps} onWhy={openWhy} onClose={() => setMore(false)} />
+      )}
+      {why.sheet}
     </>
   );
 }

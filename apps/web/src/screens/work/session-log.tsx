@@ -2,25 +2,43 @@ import type { RepSummary } from '@sedgeline/projections';
 import { GradeMark } from '../../parts/grade-mark/grade-mark.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 
-/** So many of the last reps are shown: what fits over the pad on a laptop. */
+/** So many of the last reps are shown beside the card: what fits over the pad on a laptop. */
 const SHOWN = 5;
 
-/** The last reps of the session in one line each, where there is room beside the card: how every leg went. */
-export function SessionLog({ done }: { readonly done: readonly RepSummary[] }) {
-  const { work, trade } = useWords();
-  const first = Math.max(0, done.length - SHOWN);
+interface SessionLogProps {
+  readonly done: readonly RepSummary[];
+  /** Every rep, and on a phone too: a session that is closed. Else the last few, where there is room. */
+  readonly isWhole?: boolean;
+  /** `null` while the record is still being read. */
+  readonly onWhy: ((rep: string) => void) | null;
+}
+
+/** The reps of a session in one line each: how every leg went. One tap on a line says why. */
+export function SessionLog({ done, isWhole = false, onWhy }: SessionLogProps) {
+  const { work, trade, whySheet } = useWords();
+  const first = isWhole ? 0 : Math.max(0, done.length - SHOWN);
   if (done.length === 0) return null;
   return (
-    <ol className="work-log" aria-label={work.panel.all}>
+    <ol className={isWhole ? 'work-log work-log-whole' : 'work-log'} aria-label={work.panel.all}>
       {done.slice(first).map((rep, i) => (
         <li key={rep.rep}>
-          <span className="work-log-n">{work.rep(first + i + 1)}</span>
-          {rep.legs.map((leg, n) => (
-            <span key={n} className="work-log-leg">
-              <GradeMark grade={leg.grade} word={trade.grade(leg.grade)} size={16} />
-              {trade.skill(leg.skill)}
+          <button
+            type="button"
+            aria-haspopup="dialog"
+            disabled={onWhy === null}
+            onClick={() => onWhy?.(rep.rep)}
+          >
+            <span className="work-log-n">{work.rep(first + i + 1)}</span>
+            <span className="work-log-legs">
+              {rep.legs.map((leg, n) => (
+                <span key={n} className="work-log-leg">
+                  <GradeMark grade={leg.grade} word={trade.grade(leg.grade)} size={16} />
+                  {trade.skill(leg.skill)}
+                </span>
+              ))}
             </span>
-          ))}
+            <span className="why-word">{whySheet.name}</span>
+          </button>
         </li>
       ))}
     </ol>

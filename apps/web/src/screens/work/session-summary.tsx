@@ -3,10 +3,13 @@ import type { WorkView } from '@sedgeline/projections';
 import { Link } from 'wouter';
 import { GradeMark } from '../../parts/grade-mark/grade-mark.tsx';
 import { useWords } from '../../parts/words-context.tsx';
+import { useWhySheet } from '../why/use-why-sheet.tsx';
+import { SessionLog } from './session-log.tsx';
 
 /** A session that is closed: what was done, and what comes next. */
 export function SessionSummary({ view, said }: { readonly view: WorkView; readonly said: string }) {
   const { work, trade, reasons, ask } = useWords();
+  const { openWhy, sheet } = useWhySheet();
   const counts = countLegs(view);
   const minutes = ((view.closedAtMs ?? view.openedAtMs) - view.openedAtMs) / 60_000;
   const { next } = view;
@@ -48,6 +51,8 @@ export function SessionSummary({ view, said }: { readonly view: WorkView; readon
           </tbody>
         </table>
       )}
+      <SessionLog done={view.done} isWhole onWhy={openWhy} />
+      {sheet}
       {counts.notDogs > 0 && <p>{work.end.notDogs(counts.notDogs)}</p>}
       {next.do === 'rep' && (
         <p className="work-sentence">

@@ -13,6 +13,7 @@ export interface KeysNow {
   readonly after: After | null;
   readonly pressWide: () => void;
   readonly openMore: () => void;
+  readonly openWhy: () => void;
 }
 
 /** Whether the key belongs to a field that is being typed into, or to a control the keyboard stands on. */
@@ -41,6 +42,7 @@ function press(key: string, now: KeysNow): boolean {
   else if (key === 'c') taps.turn('clean');
   else if (key === 'b') taps.startBreak();
   else if (key === 'm') now.openMore();
+  else if (key === 'w') now.openWhy();
   else if (after !== null && /^[4-7]$/.test(key)) pressStrip(after, Number(key) - FIRST_STRIP_KEY, taps);
   else return false;
   return true;
