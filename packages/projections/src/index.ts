@@ -19,4 +19,4 @@ export type { StatedLeg } from './timeline/record-walk.ts';
 export type * from './views/patterns-view.ts';
 export type * from './views/views.ts';
 export type * from './views/why-view.ts';
-export { whyInKennel, whyOfRep } from './why/why-of-rep.ts';
+export { whyInKennel } from './why/why-of-rep.ts';

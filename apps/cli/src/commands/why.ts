@@ -33,7 +33,7 @@ export const addWhy: AddCommand = (program, terminal, finish) => {
   answering(command, false).action((path: string, options: Options) => {
     const open = openJournal(terminal, path, options);
     const rep = knownRep(open, options.rep, path);
-    const found = whyAnswer(open.kennel.record, rep);
+    const found = whyAnswer(open.kennel, rep);
     if (found === null) throw new RangeError(`rep: expected one of the record's, got ${rep}`);
     const answer = { ...found, ...open.beside };
     print(terminal, options, answer, () => inWords(answer, words()));

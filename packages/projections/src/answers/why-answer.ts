@@ -1,10 +1,10 @@
-import type { TrainingRecord } from '../record/training-record.ts';
+import type { KennelOfFacts } from '../kennel-of-facts.ts';
 import type { WhyLegView, WhyView } from '../views/why-view.ts';
-import { whyOfRep } from '../why/why-of-rep.ts';
+import { whyInKennel } from '../why/why-of-rep.ts';
 
 /** The answer of `why`: the contract's fields, and beside them what else the screen shows. `null` for an unknown rep. */
-export function whyAnswer(record: TrainingRecord, rep: string) {
-  const view = whyOfRep(record, rep);
+export function whyAnswer(kennel: KennelOfFacts, rep: string) {
+  const view = whyInKennel(kennel, rep);
   return view === null ? null : answerOf(view);
 }
 

@@ -1,4 +1,5 @@
 import type { Ask } from '@sedgeline/engine/ability';
+import type { Fact } from '@sedgeline/journal';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { whyAnswer } from '../answers/why-answer.ts';
@@ -6,6 +7,7 @@ import { createKennel } from '../kennel-of-facts.ts';
 import { journalArbitrary } from '../record/journal-arbitrary.fixture.ts';
 import { foldRecord } from '../record/record-builder.ts';
 import { AbilityTimeline } from '../timeline/ability-timeline.ts';
+import { busyKennel } from '../timeline/busy-kennel.fixture.ts';
 import { TrainingDay, type WrittenLeg } from '../work/training-day.fixture.ts';
 import { whyInKennel, whyOfRep } from './why-of-rep.ts';
 
@@ -17,6 +19,11 @@ const stop = (distanceM: number, more: Partial<WrittenLeg> = {}, ask: Ask = {}):
 
 function day(): TrainingDay {
   return new TrainingDay('2026-03-01T09:00:00Z').dog('wren').open('s1', 'wren');
+}
+function kennelOf(facts: readonly Fact[]) {
+  const kennel = createKennel();
+  kennel.add(facts);
+  return kennel;
 }
 /** Why the last rep of a day went as it did. */
 function whyLast(written: TrainingDay) {
@@ -176,6 +183,18 @@ describe('laws of why from a record', () => {
     );
   });
 
+  it("does so where the kennel's own priors and a recalibration are in use, from the first rep of a session on", () => {
+    // 3 dogs and 400 legs: enough for a fit and for a look at the recalibration, both at the beginning of a session.
+    const kennel = kennelOf(busyKennel(7, 3, 14));
+    const { stated, own } = kennel.timeline();
+    expect(own.fits).toHaveLength(1);
+    const replayed = new Map(stated.map(({ rep, forecast }) => [rep, forecast.chance.good]));
+    const firsts = kennel.record.sessions.slice(-14).map(({ reps }) => reps[0]!.rep);
+    for (const rep of firsts) {
+      expect(whyInKennel(kennel, rep)?.legs[0]?.chanceBefore).toBe(replayed.get(rep));
+    }
+  });
+
   it('later legs change nothing but the form', () => {
     const leg = fc.record({
       skill: fc.constantFrom('stop' as const, 'line' as const),
@@ -206,8 +225,7 @@ describe('laws of why from a record', () => {
   it('asked of a kennel it says the same, of an old rep and of one of the last session, and leaves the kennel as it was', () => {
     fc.assert(
       fc.property(journalArbitrary, (facts) => {
-        const kennel = createKennel();
-        kennel.add(facts);
+        const kennel = kennelOf(facts);
         const stated = () => kennel.timeline().stated.map(({ forecast }) => forecast);
         const before = structuredClone(stated());
         for (const { rep } of kennel.record.sessions.flatMap(({ reps }) => reps)) {
@@ -226,12 +244,12 @@ describe('laws of why from a record', () => {
 describe('the answer of why', () => {
   it("has the contract's fields, null where there was no success before, and names what was asked for", () => {
     const written = day().rep([stop(10, { grade: 'missed' })]);
-    expect(whyAnswer(foldRecord(written.facts), 'rep-2')).toMatchObject({
+    expect(whyAnswer(kennelOf(written.facts), 'rep-2')).toMatchObject({
       rep: 'rep-2',
       legs: [{ leg: 0, stretch: null, since: null, changed: [], verdict: 'not-yet' }],
     });
     written.rep([stop(10)]).rep([stop(20, { grade: 'missed' })]);
-    const answer = whyAnswer(foldRecord(written.facts), 'rep-4');
+    const answer = whyAnswer(kennelOf(written.facts), 'rep-4');
     expect(answer?.legs[0]).toMatchObject({
       leg: 0,
       since: { rep: 'rep-3' },
@@ -240,6 +258,6 @@ describe('the answer of why', () => {
     });
     // Two legs a minute apart: nothing but the distance and that minute (under 1e-4 logits).
     expect(answer?.legs[0]?.stretch).toBeCloseTo(answer?.legs[0]?.changed[0]?.logit ?? Number.NaN, 3);
-    expect(whyAnswer(foldRecord(written.facts), 'rep-9')).toBeNull();
+    expect(whyAnswer(kennelOf(written.facts), 'rep-9')).toBeNull();
   });
 });
