@@ -1,9 +1,10 @@
 import { type LegQuestion, poorFormProbability, verdictOf, whyLeg } from '@sedgeline/engine/ability';
 import type { KennelOfFacts } from '../kennel-of-facts.ts';
-import type { RepRecord, SessionRecord, TrainingRecord } from '../record/training-record.ts';
+import type { SessionRecord, TrainingRecord } from '../record/training-record.ts';
 import { AbilityTimeline } from '../timeline/ability-timeline.ts';
+import { type OrderedRep, repsInOrder } from '../timeline/rep-order.ts';
 import type { WhyLegView, WhyStepView, WhyView } from '../views/why-view.ts';
-import { findRep, lastWorked, recordBefore, recordWith, repsSinceBreakAt } from './record-before.ts';
+import { recordBefore, recordWith } from './record-before.ts';
 
 function sinceView(
   session: SessionRecord,
@@ -23,10 +24,8 @@ function sinceView(
 function questionsOf(
   timeline: AbilityTimeline,
   record: TrainingRecord,
-  session: SessionRecord,
-  rep: RepRecord,
+  { rep, session, repsSinceBreak }: OrderedRep,
 ): LegQuestion[] {
-  const repsSinceBreak = repsSinceBreakAt(session, rep.orderKey);
   const at = { session: session.session, ground: session.ground, atMs: rep.atMs, repsSinceBreak };
   return rep.legs.map(({ skill, ask }) => timeline.question(session.dog, skill, ask, at, record));
 }
@@ -37,21 +36,20 @@ function questionsOf(
  * rep included), just as `replay` states it; the form of the day alone is its posterior at the end of that session.
  * So legs added later change nothing but the form, and a `form` verdict with it.
  *
- * Walks the record up to the session's end, from scratch or from where `timeline` can go on; a timeline that is handed
- * in is left there. `null` for a rep that does not stand in the record: never recorded, struck, or of a session that
- * is not there.
+ * Walks the record from scratch up to the session's end. `null` for a rep that does not stand in the record: never
+ * recorded, struck, or of a session that is not there.
  */
-export function whyOfRep(
-  record: TrainingRecord,
-  id: string,
-  timeline: AbilityTimeline = new AbilityTimeline(),
-): WhyView | null {
-  const found = findRep(record, id);
-  if (found === null) return null;
+export function whyOfRep(record: TrainingRecord, id: string): WhyView | null {
+  const found = repsInOrder(record).find(({ rep }) => rep.rep === id);
+  return found === undefined ? null : whyOf(record, found, new AbilityTimeline());
+}
+
+/** Goes on from wherever `timeline` stands, and leaves it at the session's end. */
+function whyOf(record: TrainingRecord, found: OrderedRep, timeline: AbilityTimeline): WhyView {
   const { rep, session } = found;
   const before = recordBefore(record, rep.orderKey);
   timeline.update(before);
-  const questions = questionsOf(timeline, record, session, rep);
+  const questions = questionsOf(timeline, record, found);
   const reasons = questions.map((question, n) => {
     // With the rep begun and its first n legs done: what a walk settles at the beginning of a session is settled.
     timeline.update(recordWith(before, { ...rep, legs: rep.legs.slice(0, n) }));
@@ -76,12 +74,12 @@ export function whyOfRep(
     };
   });
   return {
-    rep: id,
+    rep: rep.rep,
     session: session.session,
     dog: session.dog,
     dogName: record.dogs.get(session.dog)?.name ?? session.dog,
     atMs: rep.atMs,
-    repNumber: session.reps.findIndex((one) => one.rep === id) + 1,
+    repNumber: session.reps.findIndex((one) => one.rep === rep.rep) + 1,
     legs,
     form: { ...form, poorProbability },
   };
@@ -107,6 +105,9 @@ function recordToEndOf(record: TrainingRecord, session: SessionRecord): Training
  */
 export function whyInKennel(kennel: KennelOfFacts, id: string): WhyView | null {
   const { record } = kennel;
-  const isLast = findRep(record, id)?.session === lastWorked(record);
-  return whyOfRep(record, id, isLast ? kennel.timeline() : kennel.walkBeside());
+  const reps = repsInOrder(record);
+  const found = reps.find(({ rep }) => rep.rep === id);
+  if (found === undefined) return null;
+  const isLast = found.session === reps.at(-1)?.session;
+  return whyOf(record, found, isLast ? kennel.timeline() : kennel.walkBeside());
 }
