@@ -61,8 +61,8 @@ ${rows.join('\n')}
 With ${careers} careers a share of 80 in 100 is known to about ${Math.round(100 * Math.sqrt(0.16 / careers))} in 100 (one standard error), one of 5 in 100 to about ${Math.round(100 * Math.sqrt(0.0475 / careers))}.
 Sides: each skill of these dogs has a level of its own, so that careers in which nothing was planted may have a weaker side. A career counts as
 having it when the dog's two sides differ by 0.9 to 1.2 units of readiness, and as not having it under 0.25, planted and born together.
-Tiredness: a career has some 50 legs past the ninth rep without a break; the effect is then known to half a logit at best, and no detector
-that claims 5 in 100 wrongly finds 80 in 100 ("records allow").
+What keeps sides from the figure is the record, not the detector: some 90 casts a side tell the difference to 0.4 logits at best (see "records allow").
+Prior odds of 1 to 4 instead of 1 to 9 would find some more and claim no more of these careers; 1 to 9 is kept, since real dogs are of more kinds than these.
 
 Made by \`npx tsx studies/patterns.ts ${careers} ${seed}\`.
 `;

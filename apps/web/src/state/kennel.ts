@@ -1,4 +1,4 @@
-import type { TapFact, WhyView } from '@sedgeline/projections';
+import type { PatternsView, TapFact, WhyView } from '@sedgeline/projections';
 import type { KennelCalls, KennelPush, RecordName, Tap, TapAnswer } from '../workers/kennel-calls.ts';
 import { callThrough, type Remote } from '../workers/rpc.ts';
 import { startWorker } from './kennel-port.ts';
@@ -48,6 +48,7 @@ export async function tapWork(tap: Tap): Promise<TapAnswer> {
 export const watchStanding = (dog: string | null): Promise<void> => worker().watch({ standing: dog });
 export const watchSession = (session: string): Promise<void> => worker().watch({ session });
 export const whyOf = (rep: string): Promise<WhyView | null> => worker().why(rep);
+export const patternsOf = (dog: string): Promise<PatternsView | null> => worker().patterns(dog);
 export const refreshWork = (): Promise<void> => worker().refresh();
 export const retrySaving = (): Promise<{ readonly saved: boolean }> => worker().retry();
 export const factsAsLines = (): Promise<string> => worker().factsAsLines();

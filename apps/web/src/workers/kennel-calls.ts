@@ -6,6 +6,7 @@ import type {
   DogsView,
   Expectation,
   JudgedRep,
+  PatternsView,
   StandingView,
   TapFact,
   Turn,
@@ -130,6 +131,8 @@ export type KennelCalls = {
   }) => Promise<TapAnswer>;
   /** Why a rep went as it did; `null` for one that does not stand in the record. */
   readonly why: (rep: string) => Promise<WhyView | null>;
+  /** What shows over months in a dog's record; `null` for one that no fact names. Takes the worker up to a second. */
+  readonly patterns: (dog: string) => Promise<PatternsView | null>;
   /** Looks at the record again as of now: the screen was away for a while. */
   readonly refresh: () => Promise<void>;
   /** Tries to write again what is in memory alone. */

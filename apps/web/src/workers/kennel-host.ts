@@ -1,5 +1,5 @@
 import { type Fact, writeJournal } from '@sedgeline/journal';
-import { whyInKennel } from '@sedgeline/projections';
+import { patternsOfDog, whyInKennel } from '@sedgeline/projections';
 import { openSessionOf } from './checkpoint.ts';
 import type { KennelCalls, KennelPush, RecordName } from './kennel-calls.ts';
 import { type OpenRecord, openRecord, type RecordDoors } from './open-record.ts';
@@ -144,6 +144,10 @@ export function createKennelHost(doors: HostDoors): KennelHost {
       return answer;
     },
     why: async (rep) => whyInKennel(inUse().kennel, rep),
+    patterns: async (dog) => {
+      const { kennel } = inUse();
+      return patternsOfDog(kennel.record, kennel.timeline(), dog);
+    },
     refresh: async () => {
       desk?.refresh();
       changed(inUse(), false);

@@ -1,22 +1,25 @@
-import type { StandingView } from '@sedgeline/projections';
+import type { PatternsView, StandingView } from '@sedgeline/projections';
 import { Link } from 'wouter';
 import { Button } from '../../parts/button.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import './dog.css';
 import { Honesty } from './honesty.tsx';
+import { Patterns } from './patterns.tsx';
 import { SkillCard } from './skill-card.tsx';
 import { StandingTable } from './standing-table.tsx';
 
 export interface DogScreenProps {
   /** `null` where no fact names the dog. */
   readonly view: StandingView | null;
+  /** `null` until they are found. */
+  readonly patterns: PatternsView | null;
   readonly hasOpenSession: boolean;
   readonly nowMs: number;
   readonly onWork: (dog: string) => void;
 }
 
 /** What a dog can do, where, and how sure we are. Cards on a phone, a table on a laptop: the same figures. */
-export function DogScreen({ view, hasOpenSession, nowMs, onWork }: DogScreenProps) {
+export function DogScreen({ view, patterns, hasOpenSession, nowMs, onWork }: DogScreenProps) {
   const words = useWords();
   if (!view) {
     return (
@@ -56,6 +59,7 @@ export function DogScreen({ view, hasOpenSession, nowMs, onWork }: DogScreenProp
             ))}
           </div>
           <StandingTable name={view.name} skills={view.skills} nowMs={nowMs} />
+          {patterns !== null && <Patterns view={patterns} />}
           <Honesty honesty={view.honesty} />
         </>
       )}

@@ -37,7 +37,7 @@ export const SIZES = {
   /** theta_left - theta_right at equal asks, either way. */
   'one-sided': { matters: 0.5, ordinary: { mean: 0, sd: 0.1 }, wide: { mean: 0, sd: 1.5 }, need: 10 },
   /** What wholly new ground costs; 0.5 is the general run. */
-  'only-at-home': { matters: 1.1, ordinary: { mean: 0.5, sd: 0.25 }, wide: { mean: 1, sd: 1.5 }, need: 10 },
+  'only-at-home': { matters: 1.1, ordinary: { mean: 0.5, sd: 0.15 }, wide: { mean: 1.5, sd: 1 }, need: 10 },
   /** Step down at a distance, over and above what each doubling costs. */
   'distance-wall': { matters: 0.8, ordinary: { mean: 0, sd: 0.2 }, wide: { mean: 1.5, sd: 1.5 }, need: 15 },
   /** What four reps more cost past the eighth without a break; 0.15 is the general run. */
