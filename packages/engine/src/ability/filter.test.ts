@@ -41,14 +41,14 @@ const question = (dog: string, change: Partial<LegQuestion> = {}): LegQuestion =
 describe('a dog nobody has seen', () => {
   const filter = createAbilityFilter();
   it('stands where the table of priors puts it', () => {
-    // Worked by hand: 1.8 - 0.5 x 3 - 0.45 x 1 - 0.4 x 1 = -0.55; variances: ability 0.25 + 0.36 + 0.25 + form
-    // 0.16 + odd 0.0625, weights (0.0225 + 0.04)(9 + 1 + 1).
+    // Worked by hand: 1.8 - 0.5 x 3 - 0.45 x 1 - 0.4 x 1 = -0.55; variances: ability 0.25 + 0.36 + 0.49 + form
+    // 0.16 + odd 0.0625, weights (0.0225 + 0.0196)(9 + 1 + 1).
     const { logOdds } = filter.forecast(question('new'));
     expect(logOdds.mean).toBeCloseTo(-0.55, 12);
-    expect(logOdds.sd ** 2).toBeCloseTo(1.0825 + 0.0625 * 11, 12);
+    expect(logOdds.sd ** 2).toBeCloseTo(1.3225 + 0.0421 * 11, 12);
     const ability = filter.ability('new', 'stop', 0);
     expect(ability.mean).toBeCloseTo(1.8, 12);
-    expect(ability.sd ** 2).toBeCloseTo(0.86, 12);
+    expect(ability.sd ** 2).toBeCloseTo(1.1, 12);
   });
 });
 
@@ -168,9 +168,9 @@ describe('the state', () => {
     const leg: LegResult = { ...question('a'), ask: {}, session: 's', grade: 'good', weight: 1 };
     filter.observe(leg);
     const variance = (days: number) => filter.ability('a', 'stop', leg.atMs + days * DAY).sd ** 2;
-    // Table: 0.002 a day of the skill, 0.0005 of the dog.
-    expect(variance(10) - variance(0)).toBeCloseTo(10 * 0.0025, 12);
-    expect(variance(60) - variance(0)).toBeCloseTo(60 * 0.0025, 12);
+    // Table: 0.0015 a day of the skill, 0.0005 of the dog.
+    expect(variance(10) - variance(0)).toBeCloseTo(10 * 0.002, 12);
+    expect(variance(60) - variance(0)).toBeCloseTo(60 * 0.002, 12);
     expect(variance(900)).toBe(variance(60));
   });
   it('never breaks, however absurd the priors', () => {

@@ -29,7 +29,6 @@ export { findPatterns } from './patterns/find-patterns.ts';
 export { PATTERNS, type PatternFinding, type PatternLeg, type PatternName } from './patterns/pattern.ts';
 export { type AbilityPriors, shippedPriors } from './priors.ts';
 export {
-  correctChance,
   correctChances,
   type Recalibration,
   type RecalibrationAnswer,

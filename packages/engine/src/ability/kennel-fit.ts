@@ -9,6 +9,7 @@ export const KENNEL_FIT_NEEDS = { dogs: 3, legs: 300 } as const;
 /** The numbers of the priors that a kennel's own record may move. */
 export const FITTED = [
   'dogAbilitySd',
+  'dogWeightSd',
   'generalSd',
   'formSd',
   'oddSd',
@@ -23,6 +24,7 @@ export type FittedName = (typeof FITTED)[number];
  */
 const STRAY: Readonly<Record<FittedName, { readonly scale: 'log' | 'plain'; readonly sd: number }>> = {
   dogAbilitySd: { scale: 'log', sd: 0.4 },
+  dogWeightSd: { scale: 'log', sd: 0.4 },
   generalSd: { scale: 'log', sd: 0.4 },
   formSd: { scale: 'log', sd: 0.4 },
   oddSd: { scale: 'log', sd: 0.4 },

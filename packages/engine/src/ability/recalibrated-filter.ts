@@ -1,6 +1,13 @@
+import { logistic, logit } from '../numeric/index.ts';
 import type { AbilityFilter } from './forecaster.ts';
 import type { Interval90, LegForecast } from './leg.ts';
-import { correctChance, correctChances, type Recalibration } from './recalibrate.ts';
+import {
+  correctChances,
+  correctGood,
+  correctNotMissed,
+  type Recalibration,
+  statedLogit,
+} from './recalibrate.ts';
 
 /** A forecast with its chances and their intervals corrected; the log-odds stay the model's own. */
 export function correctForecast(forecast: LegForecast, recalibration: Recalibration): LegForecast {
@@ -8,17 +15,27 @@ export function correctForecast(forecast: LegForecast, recalibration: Recalibrat
   return {
     chance: correctChances(forecast.chance, recalibration),
     interval90: {
-      good: correctInterval(good, recalibration),
-      notMissed: correctInterval(notMissed, recalibration),
+      good: correctInterval(good, recalibration, (chance) => correctGood(chance, recalibration)),
+      notMissed: correctInterval(notMissed, recalibration, (chance) =>
+        correctNotMissed(chance, recalibration),
+      ),
     },
     logOdds: forecast.logOdds,
   };
 }
 
-/** A curve that rises keeps quantiles quantiles; one that falls (a record upside down) turns them round. */
-function correctInterval([low, high]: Interval90, recalibration: Recalibration): Interval90 {
-  const ends = [correctChance(low, recalibration), correctChance(high, recalibration)] as const;
-  return ends[0] <= ends[1] ? ends : [ends[1], ends[0]];
+/**
+ * The middle moves with the curve; the width never gets less by it. A slope under 1 says that the stated chances lay too far
+ * apart, not that each was known better than was said.
+ */
+function correctInterval(
+  [low, high]: Interval90,
+  { slope }: Recalibration,
+  correct: (chance: number) => number,
+): Interval90 {
+  const middle = logit(correct(logistic((statedLogit(low) + statedLogit(high)) / 2)));
+  const half = (Math.max(1, slope) * (statedLogit(high) - statedLogit(low))) / 2;
+  return [logistic(middle - half), logistic(middle + half)];
 }
 
 /**
@@ -31,11 +48,13 @@ export function recalibratedFilter(filter: AbilityFilter, recalibration: Recalib
     observe: (leg) => correctForecast(filter.observe(leg), recalibration),
     chain: (questions) => {
       const { noneMissed, allGood, interval90 } = filter.chain(questions);
-      const none = correctChance(noneMissed, recalibration);
+      const none = correctNotMissed(noneMissed, recalibration);
       return {
         noneMissed: none,
-        allGood: Math.min(none, correctChance(allGood, recalibration)),
-        interval90: correctInterval(interval90, recalibration),
+        allGood: Math.min(none, correctGood(allGood, recalibration)),
+        interval90: correctInterval(interval90, recalibration, (chance) =>
+          correctNotMissed(chance, recalibration),
+        ),
       };
     },
     because: (question) => filter.because(question),

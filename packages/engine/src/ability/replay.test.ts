@@ -106,33 +106,80 @@ describe('calibration table', () => {
   });
 });
 
+/**
+ * Legs stated with one logit between the cuts, whose true log-odds of not missed and of good are `slope` times the
+ * stated ones, plus an intercept each.
+ */
+function statedLegs(n: number, slope: number, [notMissed, good]: readonly [number, number], seed: number) {
+  const random = seededRandom(seed);
+  return Array.from({ length: n }, () => {
+    const x = 1.5 * random.normal();
+    const u = random.uniform();
+    const grade: Grade =
+      u < logistic(good + slope * (x - 1)) ? 'good' : u < logistic(notMissed + slope * x) ? 'fair' : 'missed';
+    const chance = {
+      missed: 1 - logistic(x),
+      fair: logistic(x) - logistic(x - 1),
+      good: logistic(x - 1),
+    };
+    return { chance, grade };
+  });
+}
+
 describe('recalibration', () => {
   it('is not earned with fewer than 150 legs, however wrong', () => {
-    expect(recalibrate(outcomes(149, 0.2, 1, 2))).toEqual({
+    expect(recalibrate(statedLegs(149, 0.2, [1, 1], 2))).toEqual({
       kind: 'notEarned',
       why: 'tooFewLegs',
       have: 149,
       need: 150,
     });
   });
-  it('is not earned by chances that are right', () => {
-    expect(recalibrate(outcomes(2000, 1, 0, 3)).kind).toBe('notEarned');
+  it('is seldom earned by chances that are right', () => {
+    // One in ten slopes lies outside its own 90 % interval; of those, half would not have helped. 40 runs, 5 % each: more
+    // than 6 come once in a hundred times.
+    const earned = Array.from({ length: 40 }, (_, n) => recalibrate(statedLegs(400, 1, [0, 0], n + 10)));
+    expect(earned.filter(({ kind }) => kind === 'earned').length).toBeLessThanOrEqual(6);
   });
-  it('finds slope and intercept of chances that are too sure', () => {
-    const answer = recalibrate(outcomes(4000, 0.5, 0.3, 4));
+  it('finds the slope and both intercepts of chances that are too sure', () => {
+    const answer = recalibrate(statedLegs(4000, 0.5, [0.6, 0.1], 4));
     if (answer.kind !== 'earned') throw new Error('expected to be earned');
     // Standard errors of 4,000 legs are near 0.03: five of them, with the little that the prior pulls.
     expect(Math.abs(answer.slope - 0.5)).toBeLessThan(0.15);
-    expect(Math.abs(answer.intercept - 0.3)).toBeLessThan(0.15);
+    expect(Math.abs(answer.notMissedIntercept - 0.6)).toBeLessThan(0.15);
+    expect(Math.abs(answer.goodIntercept - 0.1)).toBeLessThan(0.15);
+    expect(answer.interval90[0]).toBeLessThan(answer.slope);
+    expect(answer.interval90[1]).toBeGreaterThan(answer.slope);
   });
-  it('corrected chances add up to 1 and keep their order; slope 1 and intercept 0 change nothing', () => {
+  it('states a slope interval that holds the truth about nine times in ten', () => {
+    const inside = Array.from({ length: 60 }, (_, n) =>
+      recalibrate(statedLegs(600, 0.7, [0, 0], n + 100)),
+    ).filter(
+      (answer) => 'interval90' in answer && answer.interval90[0] <= 0.7 && answer.interval90[1] >= 0.7,
+    ).length;
+    // Binomial(60, 0.9) lies in 47..60 with 99.7 %; the prior about 1 leans a little.
+    expect(inside).toBeGreaterThanOrEqual(46);
+  });
+  it('lowers the log loss of legs to come where it was earned', () => {
+    const answer = recalibrate(statedLegs(800, 0.5, [0.3, 0], 5));
+    if (answer.kind !== 'earned') throw new Error('expected to be earned');
+    const loss = (correct: boolean) =>
+      statedLegs(4000, 0.5, [0.3, 0], 6).reduce((sum, { chance, grade }) => {
+        const shown = correct ? correctChances(chance, answer) : chance;
+        return sum - Math.log(shown[grade]);
+      }, 0);
+    expect(loss(true)).toBeLessThan(loss(false));
+  });
+  it('corrected chances add up to 1 and keep their order; slope 1 and intercepts 0 change nothing', () => {
     const chance = { missed: 0.1, fair: 0.3, good: 0.6 };
-    const same = correctChances(chance, { slope: 1, intercept: 0 });
-    const flat = correctChances(chance, { slope: 0.5, intercept: 0.2 });
+    const same = correctChances(chance, { slope: 1, notMissedIntercept: 0, goodIntercept: 0 });
+    const flat = correctChances(chance, { slope: 0.5, notMissedIntercept: 0.2, goodIntercept: 0.1 });
+    const crossed = correctChances(chance, { slope: -1, notMissedIntercept: -1, goodIntercept: 2 });
     for (const grade of ['missed', 'fair', 'good'] as const) {
       expect(same[grade]).toBeCloseTo(chance[grade], 12);
       expect(flat[grade]).toBeGreaterThan(0);
+      expect(crossed[grade]).toBeGreaterThanOrEqual(0);
     }
-    expect(flat.missed + flat.fair + flat.good).toBeCloseTo(1, 14);
+    for (const shown of [flat, crossed]) expect(shown.missed + shown.fair + shown.good).toBeCloseTo(1, 14);
   });
 });

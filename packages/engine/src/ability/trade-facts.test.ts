@@ -83,9 +83,9 @@ describe('what is held against the dog', () => {
 describe('stretch', () => {
   it('is the sum of its parts, in the table s weights before any record', () => {
     const { mean, sd, parts } = filter.stretch(asked({ ...stop, distanceM: 60, cover: 1 }), asked(stop));
-    // One doubling at 0.5, one step of cover at 0.45; each weight's variance 0.0225 + 0.04.
+    // One doubling at 0.5, one step of cover at 0.45; each weight's variance 0.0225 + 0.0196.
     expect(mean).toBeCloseTo(0.95, 12);
-    expect(sd).toBeCloseTo(Math.sqrt(2 * 0.0625), 12);
+    expect(sd).toBeCloseTo(Math.sqrt(2 * 0.0421), 12);
     expect(parts.map(({ factor }) => factor)).toEqual(['distance', 'cover']);
     expect(filter.stretch(asked(stop), asked(stop))).toEqual({ mean: 0, sd: 0, parts: [] });
   });

@@ -73,7 +73,7 @@ export function ownFiguresAnswer({ fits, recalibration }: OwnFigures) {
             from: timeOf(recalibration.fromMs),
             legs: recalibration.legs,
             slope: recalibration.slope,
-            intercept: recalibration.intercept,
+            intercepts: { notMissed: recalibration.notMissedIntercept, good: recalibration.goodIntercept },
             interval90: recalibration.interval90,
           },
   };

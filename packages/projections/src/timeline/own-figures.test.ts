@@ -1,3 +1,4 @@
+import { correctChances } from '@sedgeline/engine/ability';
 import type { Fact } from '@sedgeline/journal';
 import { describe, expect, it } from 'vitest';
 import { createKennel, type KennelOfFacts } from '../kennel-of-facts.ts';
@@ -102,27 +103,26 @@ describe("a kennel's own priors", () => {
 });
 
 describe('recalibration', () => {
-  /** Two dogs whose days differ by 2.5 logits: too few to fit, and the shipped 0.4 makes the chances too sure. */
-  const WILD = busyKennel(2, 2, 40, 2.5);
+  /** Two dogs whose days differ by 4 logits: too few to fit, and the shipped 0.4 makes the chances too sure. */
+  const WILD = busyKennel(6, 2, 40, 4);
 
-  it('is earned where the chances were too sure, is told, and moves them toward the middle from then on', () => {
+  it('is earned where the chances were too sure, is told, and moves those stated from then on', () => {
     const { own, stated: legs } = kennelOf(WILD).timeline();
-    for (const { forecast, plainGood } of legs.slice(0, 150)) expect(forecast.chance.good).toBe(plainGood);
-    const { slope, intercept, interval90, fromMs, legs: from } = own.recalibration!;
-    expect(slope).toBeLessThan(1);
-    // Below 0, so that every chance above evens falls: a + s L < L.
-    expect(intercept).toBeLessThan(0);
-    expect(interval90[1]).toBeLessThan(1);
-    expect(legs.filter(({ result }) => result.atMs < fromMs && result.weight > 0).length).toBe(from);
-    for (const { result, forecast, plainGood } of legs) {
-      if (result.atMs < fromMs) continue;
-      if (plainGood > 0.5) expect(forecast.chance.good).toBeLessThan(plainGood);
-    }
-    expect(legs.some(({ result, plainGood }) => result.atMs >= fromMs && plainGood > 0.5)).toBe(true);
+    for (const { forecast, plain } of legs.slice(0, 150)) expect(forecast.chance).toEqual(plain);
+    const recalibration = own.recalibration!;
+    expect(recalibration.slope).toBeLessThan(1);
+    expect(recalibration.interval90[1]).toBeLessThan(1);
+    const { fromMs } = recalibration;
+    const before = legs.filter(({ result }) => result.atMs < fromMs && result.weight > 0);
+    expect(before.length).toBe(recalibration.legs);
+    const after = legs.filter(({ result }) => result.atMs >= fromMs);
+    expect(after.length).toBeGreaterThan(100);
+    for (const { forecast, plain } of after)
+      expect(forecast.chance).toEqual(correctChances(plain, recalibration));
   });
 
   it('is not earned by fewer than 150 legs, however wrong', () => {
-    expect(kennelOf(busyKennel(2, 2, 7, 2.5)).timeline().own.recalibration).toBe(null);
+    expect(kennelOf(busyKennel(6, 2, 7, 4)).timeline().own.recalibration).toBe(null);
   });
 
   it('leaves the chances of a leg and of a chain of that leg alike', () => {
@@ -134,8 +134,8 @@ describe('recalibration', () => {
     const question = kennel.timeline().question('dog-0', 'stop', { distanceM: 20 }, at, kennel.record);
     const { chance, interval90 } = filter.forecast(question);
     const chain = filter.chain([question]);
-    // The chain is integrated over the shared form by a rule of its own: 7 digits.
-    expect(chain.noneMissed).toBeCloseTo(1 - chance.missed, 7);
+    // The chain is integrated over the shared form by a rule of its own: 6 digits.
+    expect(chain.noneMissed).toBeCloseTo(1 - chance.missed, 6);
     expect(chain.allGood).toBeCloseTo(chance.good, 2);
     expect(chain.interval90[0]).toBeCloseTo(interval90.notMissed[0], 2);
     expect(chance.missed + chance.fair + chance.good).toBeCloseTo(1, 12);

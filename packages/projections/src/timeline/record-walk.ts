@@ -4,6 +4,7 @@ import {
   type Counting,
   correctForecast,
   createAbilityFilter,
+  type GradeChances,
   type LegForecast,
   type LegResult,
   legWeight,
@@ -32,8 +33,8 @@ export interface StatedLeg {
   readonly leg: number;
   readonly result: LegResult;
   readonly forecast: LegForecast;
-  /** Chance of good before any recalibration. */
-  readonly plainGood: number;
+  /** The chances before any recalibration. */
+  readonly plain: GradeChances;
   readonly cause: Cause | null;
 }
 
@@ -108,13 +109,14 @@ export class RecordWalk {
     if (tries > this.#own.recalibrationTries) {
       const outcomes = stated.filter(({ result }) => result.weight > 0);
       const answer = recalibrate(
-        outcomes.map(({ plainGood, result }) => ({ stated: plainGood, came: result.grade === 'good' })),
+        outcomes.map(({ plain, result }) => ({ chance: plain, grade: result.grade })),
       );
       const recalibration =
         answer.kind === 'earned'
           ? {
               slope: answer.slope,
-              intercept: answer.intercept,
+              notMissedIntercept: answer.notMissedIntercept,
+              goodIntercept: answer.goodIntercept,
               interval90: answer.interval90,
               legs: outcomes.length,
               fromMs,
@@ -151,7 +153,7 @@ export class RecordWalk {
       const plain = this.#plain.observe(result);
       const { recalibration } = this.#own;
       const forecast = recalibration === null ? plain : correctForecast(plain, recalibration);
-      this.stated?.push({ rep: rep.rep, leg: n, result, forecast, plainGood: plain.chance.good, cause });
+      this.stated?.push({ rep: rep.rep, leg: n, result, forecast, plain: plain.chance, cause });
       bookSuccess(walk, rep, n, result);
       if (legWeight(grade, cause ?? undefined, 'excused') > 0) scored += 1;
     }

@@ -49,9 +49,9 @@ describe('why a leg was as hard as it was', () => {
       want.map((change) => ({ ...change, logit: expect.closeTo(change.logit, 12) })),
     );
     expect(step?.stretch.mean).toBeCloseTo(1 + 0.4 * Math.log2(3) + 0.25 + 0.2 - 0.25, 12);
-    // Prior sds of a weight: kennel 0.15 and dog 0.2, independent; sd = 0.25 |x now - x then|.
+    // Prior sds of a weight: kennel 0.15 and dog 0.14, independent.
     const away = Math.hypot(2, Math.log2(3), 0.5, 0.5, 0.5);
-    expect(step?.stretch.sd).toBeCloseTo(0.25 * away, 12);
+    expect(step?.stretch.sd).toBeCloseTo(Math.hypot(0.15, 0.14) * away, 12);
     // Harder took some chance away, easier gave some back.
     for (const change of step?.changed ?? []) expect(Math.sign(change.chance)).toBe(-Math.sign(change.logit));
   });
