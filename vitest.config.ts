@@ -5,6 +5,7 @@ export default defineConfig({
     include: [
       'packages/**/*.test.ts',
       'apps/*/src/**/*.test.{ts,tsx}',
+      'bench/**/*.test.ts',
       'studies/**/*.test.ts',
       'tools/**/*.test.mjs',
     ],

@@ -2,12 +2,20 @@
  * How much faster is the filter than fitting the whole record again after each session? Both in one run:
  * the filter on 100,000 legs; a batch fit (logistic regression of "not missed" with the same priors on
  * ability and weights, one for each dog and skill worked in a session, on all legs so far) on a record that is short enough
- * to wait for, whose cost is then carried to 100,000 legs by its law. Run: `npx tsx bench/replay.ts`.
+ * to wait for, whose cost is then carried to 100,000 legs by its law. And beside the same filter written plainly with arrays of
+ * arrays, and a fit of the kennel's own priors. Run: `npx tsx bench/replay.ts`.
  */
-import { createAbilityFilter, demandVector, type LegResult, shippedPriors } from '@sedgeline/engine/ability';
+import {
+  createAbilityFilter,
+  demandVector,
+  fitKennel,
+  type LegResult,
+  shippedPriors,
+} from '@sedgeline/engine/ability';
 import { type LogisticRow, logisticMap, seededRandom } from '@sedgeline/engine/numeric';
 import { DEMANDS } from '../packages/engine/src/ability/demands.ts';
 import { simulateDog, simulateKennel } from '../packages/engine/src/ability/simulated-kennel.ts';
+import { nestedFilter } from './replay/nested-filter.ts';
 
 const DOGS = 10;
 const LEGS_PER_SESSION = 20;
@@ -93,4 +101,25 @@ console.log(
 );
 console.log(
   `refit grows with power ${power.toFixed(2)}; at ${long.length} legs about ${show(refitLong)} s, ratio about ${(refitLong / filterLong).toFixed(0)} (extrapolated)`,
+);
+
+const nested = seconds(() => {
+  const filter = nestedFilter();
+  for (const leg of short) filter(leg);
+});
+console.log(
+  `the same with arrays of arrays, ${short.length} legs: ${show(nested)} s, ratio ${(nested / filterShort).toFixed(1)}`,
+);
+
+const forFit = short.slice(0, 1200);
+let steps = 0;
+const from = process.cpuUsage();
+fitKennel(forFit, (progress) => {
+  steps = progress.steps;
+  return true;
+});
+const fitSeconds = spent(from);
+console.log(
+  `the kennel's own priors from ${forFit.length} legs: ${show(fitSeconds)} s, ${steps} evaluations, ` +
+    `longest between two taps ${((1000 * fitSeconds) / steps).toFixed(0)} ms`,
 );
