@@ -1,8 +1,6 @@
-import { logistic } from '../numeric/logistic.ts';
-import { meanLogistic } from '../numeric/logistic-normal.ts';
 import { GRADES, type Skill } from './ask.ts';
 import { EASY_CONTEXT } from './ask-range.ts';
-import { sharedProduct, sharedProductInterval, Z90 } from './chain-chance.ts';
+import { sharedProduct, sharedProductInterval } from './chain-chance.ts';
 import { type AbilitySnapshot, openSnapshot, sealSnapshot } from './filter-snapshot.ts';
 import {
   type DogState,
@@ -18,6 +16,7 @@ import type { LegForecast, LegQuestion, LegResult, LogitPart } from './leg.ts';
 import { LegReading, waitingGain } from './leg-reading.ts';
 import { type Moments, ordinalUpdate } from './ordinal-update.ts';
 import { type AbilityPriors, shippedPriors } from './priors.ts';
+import { statedChances } from './stated-chances.ts';
 import { type Stretch, stretchOf } from './stretch.ts';
 
 /**
@@ -113,22 +112,7 @@ class AssumedDensityFilter implements AbilityFilter {
   }
 
   #statedOf(reading: LegReading): LegForecast {
-    const { mean, variance } = reading;
-    const gap = gapMoments(this.#gapOf(reading.dog), this.#gap);
-    const notMissed = meanLogistic(mean, variance);
-    const goodMean = mean - gap.mean;
-    const goodVariance = variance + gap.variance;
-    const good = Math.min(notMissed, meanLogistic(goodMean, goodVariance));
-    const half = Z90 * Math.sqrt(variance);
-    const goodHalf = Z90 * Math.sqrt(goodVariance);
-    return {
-      chance: { missed: 1 - notMissed, fair: notMissed - good, good },
-      interval90: {
-        good: [logistic(goodMean - goodHalf), logistic(goodMean + goodHalf)],
-        notMissed: [logistic(mean - half), logistic(mean + half)],
-      },
-      logOdds: { mean, sd: Math.sqrt(variance) },
-    };
+    return statedChances(reading, gapMoments(this.#gapOf(reading.dog), this.#gap));
   }
 
   #addDog(leg: LegResult): DogState {

@@ -37,6 +37,8 @@ export {
 export { correctForecast, recalibratedFilter } from './recalibrated-filter.ts';
 export { type ReplayedLeg, type ReplayScores, scoredOutcomes, scoreReplay } from './replay.ts';
 export type { Scores } from './score.ts';
+export { type LevelWalk, type SessionLevel, smoothedPath } from './smoothed-path.ts';
+export { statedChances } from './stated-chances.ts';
 export { type BasedStep, basedStep, LAST_SUCCESSES, type WellDone } from './why/base.ts';
 export type { FactorValue } from './why/factor-fields.ts';
 export {
