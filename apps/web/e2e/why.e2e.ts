@@ -86,6 +86,13 @@ test('from the reps so far, and once the session is closed', async ({ page }) =>
   // The first stop of all: nothing to hold it against, and as likely as was said.
   await expect(sheet(page).getByRole('heading', { level: 2 })).toHaveText(said.whySheet.title('Wren', 1));
   await expect(sheet(page)).toContainText('Nothing of the kind had gone well before');
+  await page.keyboard.press('Escape');
+
+  // On the dog's own screen, from the last stop that did not go well.
+  await page.getByRole('link', { name: said.work.end.toDog('Wren') }).click();
+  const stop = said.trade.skillInWords('stop');
+  await page.getByRole('button', { name: said.whySheet.openLast(stop, 'missed'), exact: true }).click();
+  await expect(sheet(page).locator('[data-verdict="too-big-a-step"]')).toBeVisible();
 });
 
 test.describe('on a laptop with no pointer', () => {

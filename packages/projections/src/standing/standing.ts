@@ -49,7 +49,7 @@ function skillStanding(
     countingEverything: parts ? everything.map(({ name, chance }) => ({ name, chance })) : null,
     unproved: unproved(skill, legs),
     lastWorkedMs: timelines.excused.walk(dog).lastWorkedMs[skill] ?? null,
-    recent: legs.slice(-RECENT_LEGS).map(({ result, cause }) => ({ grade: result.grade, cause })),
+    recent: legs.slice(-RECENT_LEGS).map(({ rep, result, cause }) => ({ rep, grade: result.grade, cause })),
   };
 }
 

@@ -52,7 +52,11 @@ export interface SkillStanding {
   readonly unproved: readonly { readonly code: string; readonly value?: number | undefined }[];
   readonly lastWorkedMs: number | null;
   /** Recent legs, oldest first, at most 20. */
-  readonly recent: readonly { readonly grade: LegRecord['grade']; readonly cause: LegRecord['cause'] }[];
+  readonly recent: readonly {
+    readonly rep: string;
+    readonly grade: LegRecord['grade'];
+    readonly cause: LegRecord['cause'];
+  }[];
 }
 
 export interface StandingView {

@@ -1,9 +1,15 @@
 import type { StepWords } from '../steps.ts';
 import type { Tongue } from '../tongue.ts';
-import type { Cause } from '../vocabulary.ts';
+import type { Cause, Grade } from '../vocabulary.ts';
 
 /** So much to each side of a mean holds 90 % of a normal. */
 const Z90 = 1.6449;
+
+const WHY_LAST: Readonly<Record<Grade, string>> = {
+  missed: 'Why the last miss',
+  fair: 'Why the last fair one',
+  good: 'Why the last good one',
+};
 
 /** Words of the sheet that says why a rep went as it did. */
 export function whyScreenWords(t: Tongue, steps: StepWords) {
@@ -12,6 +18,8 @@ export function whyScreenWords(t: Tongue, steps: StepWords) {
     title: (dog: string, rep: number): string => `${dog}, rep ${t.number(rep)}: why?`,
     which: (dog: string, rep: number, date: string): string => `${dog}, rep ${t.number(rep)}, ${date}`,
     open: (rep: number): string => `Rep ${t.number(rep)}: why did it go so?`,
+    last: (grade: Grade): string => WHY_LAST[grade],
+    openLast: (skill: string, grade: Grade): string => `${skill}: ${WHY_LAST[grade].toLowerCase()}`,
     close: 'Close',
     leg: (n: number): string => `Leg ${t.number(n)}`,
     since: (rep: number | null, date: string): string =>
@@ -39,6 +47,7 @@ export function whyScreenWords(t: Tongue, steps: StepWords) {
     } as Readonly<Partial<Record<Cause, string>>>,
     stated: 'Chances as stated from what was known before the leg.',
     noLegs: 'No leg of this rep was graded.',
+    waiting: 'Going back through the record to that day.',
     gone: 'This rep is no longer in the record.',
     failed: 'That could not be worked out. The record is as it was; close this and try again.',
   };

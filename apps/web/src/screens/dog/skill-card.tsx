@@ -1,7 +1,7 @@
 import type { SkillStanding } from '@sedgeline/projections';
 import { ChanceBar } from '../../parts/chance-bar/chance-bar.tsx';
-import { SparkLegs } from '../../parts/grade-mark/spark-legs.tsx';
 import { useWords } from '../../parts/words-context.tsx';
+import { RecentLegs } from './recent-legs.tsx';
 import { SkillNotes } from './skill-notes.tsx';
 
 /** One skill on a phone: three asks with their chances, recent legs, what was never proved. */
@@ -29,7 +29,7 @@ export function SkillCard({ standing, nowMs }: { readonly standing: SkillStandin
           </li>
         ))}
       </ul>
-      {standing.recent.length > 0 && <SparkLegs legs={standing.recent} />}
+      <RecentLegs standing={standing} />
       {standing.known && <SkillNotes standing={standing} />}
     </article>
   );

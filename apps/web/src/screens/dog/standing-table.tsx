@@ -1,7 +1,7 @@
 import type { SkillStanding, StandingAsk } from '@sedgeline/projections';
 import { ChanceBar } from '../../parts/chance-bar/chance-bar.tsx';
-import { SparkLegs } from '../../parts/grade-mark/spark-legs.tsx';
 import { useWords } from '../../parts/words-context.tsx';
+import { RecentLegs } from './recent-legs.tsx';
 import { SkillNotes } from './skill-notes.tsx';
 
 const ASKS = ['easy', 'usual', 'far'] as const;
@@ -42,7 +42,7 @@ export function StandingTable({
                 {words.dog.legs(standing.legs)}
                 {standing.lastWorkedMs !== null && `, ${words.time.ago(standing.lastWorkedMs, nowMs)}`}
               </span>
-              {standing.recent.length > 0 && <SparkLegs legs={standing.recent} />}
+              <RecentLegs standing={standing} />
             </th>
             {ASKS.map((ask) => (
               <AskCell key={ask} standing={standing} ask={standing.asks.find((each) => each.name === ask)} />

@@ -1,4 +1,5 @@
 import { type ReactNode, useState } from 'react';
+import { createPortal } from 'react-dom';
 import { WhySheet } from './why-sheet.tsx';
 
 /** The sheet that says why, and how a screen opens it for a rep. Opening it with `null` closes it. */
@@ -11,6 +12,8 @@ export function useWhySheet(): {
   return {
     isOpen: rep !== null,
     openWhy: setRep,
-    sheet: rep === null ? null : <WhySheet rep={rep} onClose={() => setRep(null)} />,
+    // Outside whatever opens it: a sheet in a table's cell would be dressed as one.
+    sheet:
+      rep === null ? null : createPortal(<WhySheet rep={rep} onClose={() => setRep(null)} />, document.body),
   };
 }

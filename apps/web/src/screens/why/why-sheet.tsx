@@ -10,7 +10,7 @@ type Answer = { readonly view: WhyView | null } | 'failed' | 'waiting';
 
 /** Why a rep went as it did: a sheet over the screen, with what did not go well first. Escape or a tap beside it closes it. */
 export function WhySheet({ rep, onClose }: { readonly rep: string; readonly onClose: () => void }) {
-  const { whySheet } = useWords();
+  const { whySheet, time } = useWords();
   const dialog = useRef<HTMLDialogElement>(null);
   const title = useId();
   const answer = useWhy(rep);
@@ -27,11 +27,19 @@ export function WhySheet({ rep, onClose }: { readonly rep: string; readonly onCl
     <dialog ref={dialog} className="why" aria-labelledby={title} onClose={onClose}>
       <div className="why-sheet">
         <div className="why-head">
-          <h2 id={title}>{view === null ? whySheet.name : whySheet.title(view.dogName, view.repNumber)}</h2>
+          <div>
+            <h2 id={title}>{view === null ? whySheet.name : whySheet.title(view.dogName, view.repNumber)}</h2>
+            {view !== null && <p className="soft">{time.date(view.atMs)}</p>}
+          </div>
           <button type="button" className="why-close" onClick={() => dialog.current?.close()}>
             {whySheet.close}
           </button>
         </div>
+        {answer === 'waiting' && (
+          <p className="why-waiting" role="status">
+            {whySheet.waiting}
+          </p>
+        )}
         {answer === 'failed' && <p role="alert">{whySheet.failed}</p>}
         {typeof answer !== 'string' && <Told view={answer.view} />}
       </div>
