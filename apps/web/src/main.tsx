@@ -21,7 +21,7 @@ const stopListening = useKennel.subscribe(({ work }) => {
 });
 
 followTheme(document.documentElement);
-listenForInstall();
+listenForInstall(window);
 const root = document.getElementById('root');
 if (root === null) throw new Error('index.html: expected an element with the id "root"');
 // In a transition, React draws in slices: a tap or a scroll gets in between.

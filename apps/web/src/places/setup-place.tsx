@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import { useLocation } from 'wouter';
 import { version } from '../../package.json';
+import { useInstall } from '../devices/install-prompt.ts';
 import { askToKeep, type Keeping, readKeeping, readRoom } from '../devices/persist-storage.ts';
 import { useWords } from '../parts/words-context.tsx';
 import { SetupScreen } from '../screens/setup/setup-screen.tsx';
@@ -16,6 +17,7 @@ export function SetupPlace() {
   const words = useWords();
   const [, go] = useLocation();
   const settings = useSettings();
+  const install = useInstall();
   const record = useKennel((s) => s.record);
   const facts = useKennel((s) => s.dogs?.facts ?? 0);
   const unknownFacts = useKennel((s) => s.dogs?.unknown ?? 0);
@@ -44,6 +46,7 @@ export function SetupPlace() {
         version={version}
         facts={facts}
         unknownFacts={unknownFacts}
+        install={install}
         keeping={keeping}
         room={room}
         exported={exported}

@@ -48,6 +48,20 @@ export function setupWords(t: Tongue) {
       unknown: (n: number): string =>
         `${t.count(n, 'entry', 'entries')} of a newer kind: kept and exported, not shown here.`,
     },
+    install: {
+      title: 'Keep it on the home screen',
+      why: 'It opens with one tap, with no browser round it, and needs no signal.',
+      byHand: 'In Safari, tap Share, then Add to Home Screen.',
+      ask: 'Put it there',
+      hint: {
+        prompt: 'The record stays as it is.',
+        'by-hand': 'It begins a record of its own there: the one in Safari does not come with it.',
+      },
+      answered: {
+        accepted: 'The browser is putting it there. The record stays as it is.',
+        dismissed: 'Not now, then. The browser may offer it again.',
+      },
+    },
     demo: {
       title: 'The invented kennel',
       in: 'You are looking round an invented kennel. Its record is apart from yours.',

@@ -4,6 +4,7 @@ import { useWords } from '../../parts/words-context.tsx';
 import type { ThemeChoice } from '../../styles/tokens.ts';
 import { Cautions } from './cautions.tsx';
 import { DemoPart } from './demo-part.tsx';
+import { InstallPart, type InstallPartProps } from './install-part.tsx';
 import { RecordPart, type RecordPartProps } from './record-part.tsx';
 import './setup.css';
 
@@ -15,7 +16,7 @@ export interface SetupChoices {
   readonly units: Units;
 }
 
-export interface SetupScreenProps extends RecordPartProps {
+export interface SetupScreenProps extends RecordPartProps, InstallPartProps {
   readonly choices: SetupChoices;
   readonly onChoose: (change: Partial<SetupChoices>) => void;
   readonly inDemo: boolean;
@@ -66,6 +67,7 @@ export function SetupScreen(props: SetupScreenProps) {
       </div>
       <div className="setup-side">
         <RecordPart {...props} />
+        <InstallPart install={props.install} />
         <DemoPart inDemo={inDemo} onLeave={onLeaveDemo} onEnter={onEnterDemo} />
       </div>
       <Cautions />
