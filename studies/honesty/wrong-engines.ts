@@ -10,7 +10,7 @@ export type Stater = (career: ReplayedCareer) => readonly Stated[];
 const logitOf = (chance: number) => Math.log(chance / (1 - chance));
 const fromLogit = (logit: number) => 1 / (1 + Math.exp(-logit));
 
-/** The engine's filter over the same legs with other priors. */
+/** The bare filter over the same legs with other priors: nothing fitted to the kennel, nothing recalibrated. */
 export const withPriors =
   (change: Partial<AbilityPriors>): Stater =>
   ({ stated }) => {
@@ -84,6 +84,7 @@ export const WRONG_ENGINES: Readonly<Record<string, Stater>> = {
 
 /** Engines that lack one thing each: poorer, but not always so much that a criterion tells. Printed beside. */
 export const LESSER_ENGINES: Readonly<Record<string, Stater>> = {
+  'nothing fitted, nothing recalibrated': withPriors({}),
   'costs of the ask from zero': withPriors({ weightMean: noCost, kennelWeightSd: 0.5 }),
   'no form of the day': withPriors({ formSd: 0.01 }),
   'nothing odd': withPriors({ oddSd: 0.01 }),
