@@ -29,7 +29,8 @@ export function patternsPage(
   return `# Patterns over months
 
 Seven things are looked for in a dog's record. Each is an effect with a posterior of its own. It is claimed ("looks like") when the
-probability that it is larger than a stated size is over 0.8, "may be" from 0.5; prior odds are 1 to 9. Where the record is too thin the
+probability that it is larger than a stated size is over 0.8, "may be" from 0.5; prior odds are 1 to 9,
+of a weaker side 1 to 4, since many dogs have one. Where the record is too thin the
 answer is "can't say yet", with what is lacking. A pattern is a sentence about the work, with its figures; never about a dog's character.
 
 | pattern | what is measured | claimed past | can't say under |
@@ -44,7 +45,7 @@ handler would want to be told of is about twice as large; the careers below have
 Sides, new ground, tiredness and the wall come from one ordinal regression of the dog's legs: each skill has a level that grows
 with practice, the dog has a slow walk and a form of each session, every demand has its shipped weight loosely, and the effect
 looked for has a wide prior. Everything else is integrated out (Laplace) at points along the effect, and that likelihood meets two
-priors, "as dogs go" and "wide", weighed 9 to 1. The chances stated before each leg are not used as offsets: the filter has
+priors, "as dogs go" and "wide", weighed by those odds. The chances stated before each leg are not used as offsets: the filter has
 learnt part of the effect by then. The wall is a step at each distance that was asked, each as likely as the next. The two
 shares of the handler are Beta-binomial. Expectation of the whistle is the model from which the share of clean sends is read as well.
 
@@ -61,8 +62,7 @@ ${rows.join('\n')}
 With ${careers} careers a share of 80 in 100 is known to about ${Math.round(100 * Math.sqrt(0.16 / careers))} in 100 (one standard error), one of 5 in 100 to about ${Math.round(100 * Math.sqrt(0.0475 / careers))}.
 Sides: each skill of these dogs has a level of its own, so that careers in which nothing was planted may have a weaker side. A career counts as
 having it when the dog's two sides differ by 0.9 to 1.2 units of readiness, and as not having it under 0.25, planted and born together.
-What keeps sides from the figure is the record, not the detector: some 90 casts a side tell the difference to 0.4 logits at best (see "records allow").
-Prior odds of 1 to 4 instead of 1 to 9 would find some more and claim no more of these careers; 1 to 9 is kept, since real dogs are of more kinds than these.
+Where more is allowed than is found, the odds are set against a claim on purpose: a false pattern costs months of the wrong work.
 
 Made by \`npx tsx studies/patterns.ts ${careers} ${seed}\`.
 `;

@@ -23,9 +23,6 @@ function binomialCdf(k: number, n: number, p: number): number {
 /** A count this far out would come once in a thousand honest runs: under it something is broken. */
 const UNLIKELY = 0.001;
 
-/** What the long form measured for sides, where the record does not allow the wanted 80 in 100 (docs/patterns.md). */
-const SIDES_FOUND = 0.5;
-
 const seen = new Map<string, DogRecordSeen>();
 const read = (spec: CareerSpec): DogRecordSeen => {
   const name = JSON.stringify(spec);
@@ -37,14 +34,10 @@ const read = (spec: CareerSpec): DogRecordSeen => {
 describe('patterns where they were planted', () => {
   const [ours, raw] = judgeDetectors([ourDetector, rawShareDetector], CAREERS, SEED, read);
 
-  it.each(ours!)(
-    '$pattern is found in $found of $careers, claimed in $claimed',
-    ({ pattern, found, claimed }) => {
-      const wanted = pattern === 'one-sided' ? SIDES_FOUND : WANTED.found;
-      expect(binomialCdf(found, CAREERS, wanted)).toBeGreaterThan(UNLIKELY);
-      expect(1 - binomialCdf(claimed - 1, CAREERS, WANTED.claimed)).toBeGreaterThan(UNLIKELY);
-    },
-  );
+  it.each(ours!)('$pattern is found in $found of $careers, claimed in $claimed', ({ found, claimed }) => {
+    expect(binomialCdf(found, CAREERS, WANTED.found)).toBeGreaterThan(UNLIKELY);
+    expect(1 - binomialCdf(claimed - 1, CAREERS, WANTED.claimed)).toBeGreaterThan(UNLIKELY);
+  });
 
   it('over all patterns claims no more than 5 in 100 of the careers without', () => {
     const claimed = ours!.reduce((sum, score) => sum + score.claimed, 0);

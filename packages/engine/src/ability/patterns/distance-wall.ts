@@ -5,7 +5,7 @@ import { fitDog, parabolaOf } from './effect-likelihood.ts';
 import { type EffectPosterior, effectPosterior } from './effect-posterior.ts';
 import { fitGroupedOrdinal, type GroupedFit } from './grouped-ordinal.ts';
 import { evidenceOf, type PatternFinding, type PatternLeg, stateOf } from './pattern.ts';
-import { PRIOR_CHANCE, SIZES } from './sizes.ts';
+import { SIZES } from './sizes.ts';
 
 /** Skills whose distance is how far out the dog is. */
 const FAR_SKILLS: ReadonlySet<Skill> = new Set<Skill>([
@@ -85,7 +85,7 @@ export function distanceWall(legs: readonly PatternLeg[]): PatternFinding {
       pattern: 'distance-wall',
       state: 'cant-say',
       strength: { mean: prior.mean, sd: prior.sd },
-      probability: PRIOR_CHANCE * prior.beyondWide,
+      probability: SIZE.priorChance * prior.beyondWide,
       evidence: [],
       tooLittle: { code: 'too-few', of: 'far-legs', have: legsAtBestSplit(far), need: SIZE.need },
     };
@@ -95,7 +95,7 @@ export function distanceWall(legs: readonly PatternLeg[]): PatternFinding {
   const wideOf = walls.map(({ logWide }) => Math.exp(logWide - top));
   const total = wideOf.reduce((a, b) => a + b, 0);
   const ordinary = walls.reduce((sum, { logOrdinary }) => sum + Math.exp(logOrdinary - top), 0);
-  const odds = (PRIOR_CHANCE / (1 - PRIOR_CHANCE)) * (total / ordinary);
+  const odds = (SIZE.priorChance / (1 - SIZE.priorChance)) * (total / ordinary);
   const chance = odds / (1 + odds);
   let mean = 0;
   let square = 0;

@@ -2,7 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { normalCdf } from '../../numeric/index.ts';
 import { effectPosterior, logLikelihoodAt, probabilityBeyond } from './effect-posterior.ts';
 
-const SIZE = { matters: 0.5, ordinary: { mean: 0, sd: 0.2 }, wide: { mean: 0.5, sd: 1.5 }, need: 1 };
+const SIZE = {
+  matters: 0.5,
+  ordinary: { mean: 0, sd: 0.2 },
+  wide: { mean: 0.5, sd: 1.5 },
+  need: 1,
+  priorChance: 0.1,
+};
 const SEEN = { at: 1.2, sd: 0.4 };
 /** A normal likelihood at nodes: then all is known in closed form. */
 const nodes = {
@@ -40,9 +46,9 @@ describe('an effect under its two priors', () => {
     const odds = Math.exp(found.logWide - found.logOrdinary) / 9;
     const chance = odds / (1 + odds);
     const hand = chance * found.beyondWide + (1 - chance) * found.beyondOrdinary;
-    expect(probabilityBeyond(found)).toBeCloseTo(hand, 12);
-    expect(probabilityBeyond({ ...found, logWide: 5000 })).toBeCloseTo(found.beyondWide, 12);
-    expect(probabilityBeyond({ ...found, logWide: -5000 })).toBeCloseTo(found.beyondOrdinary, 12);
+    expect(probabilityBeyond(found, 0.1)).toBeCloseTo(hand, 12);
+    expect(probabilityBeyond({ ...found, logWide: 5000 }, 0.1)).toBeCloseTo(found.beyondWide, 12);
+    expect(probabilityBeyond({ ...found, logWide: -5000 }, 0.1)).toBeCloseTo(found.beyondOrdinary, 12);
   });
 
   it('goes on as the parabola beyond its nodes, and never upwards where the nodes curve up', () => {

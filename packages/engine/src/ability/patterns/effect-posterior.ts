@@ -1,4 +1,4 @@
-import { type EffectSize, type NormalPrior, PRIOR_CHANCE } from './sizes.ts';
+import type { EffectSize, NormalPrior } from './sizes.ts';
 
 /** ln of what the record says of an effect, everything else integrated out, at nodes of equal distance. */
 export interface EffectLikelihood {
@@ -94,10 +94,10 @@ export function effectPosterior(
 }
 
 /**
- * Probability that the effect is beyond the size that matters: the two priors weighed 1 to 9 and by their Bayes factor
- * (Kass1995), `P = c P_wide(beyond) + (1 - c) P_ordinary(beyond)`, `c/(1 - c) = (1/9) exp(logWide - logOrdinary)`.
+ * Probability that the effect is beyond the size that matters: the two priors weighed by the prior chance of a pattern and by their
+ * Bayes factor, `P = c P_wide(beyond) + (1 - c) P_ordinary(beyond)`, `c/(1 - c) = prior odds exp(logWide - logOrdinary)`.
  */
-export function probabilityBeyond(effect: EffectPosterior, priorChance: number = PRIOR_CHANCE): number {
+export function probabilityBeyond(effect: EffectPosterior, priorChance: number): number {
   const odds =
     (priorChance / (1 - priorChance)) * Math.exp(Math.min(700, effect.logWide - effect.logOrdinary));
   const chance = odds / (1 + odds);

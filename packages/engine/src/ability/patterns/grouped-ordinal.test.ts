@@ -88,7 +88,7 @@ describe('the regression of one dog, levels of sessions taken out', () => {
   });
 
   it('has the posterior of an effect that brute-force quadrature has (to 0.03 logits)', () => {
-    const size = { matters: 0.5, ordinary: { mean: 0, sd: 0.2 }, wide: EFFECT, need: 1 };
+    const size = { matters: 0.5, ordinary: { mean: 0, sd: 0.2 }, wide: EFFECT, need: 1, priorChance: 0.1 };
     const found = effectPosterior(effectLikelihood(design, { fit, gap: GAP }, 'effect'), size);
     expect(Math.abs(found.mean - exact.mean)).toBeLessThan(0.03);
     expect(Math.abs(found.sd - exact.sd)).toBeLessThan(0.03);

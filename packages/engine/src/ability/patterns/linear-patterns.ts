@@ -67,7 +67,7 @@ export function linearPatterns(legs: readonly PatternLeg[]): PatternFinding[] {
       size,
       isEither ? (effect) => Math.abs(effect) > size.matters : undefined,
     );
-    const probability = probabilityBeyond(posterior);
+    const probability = probabilityBeyond(posterior, size.priorChance);
     return {
       pattern,
       state: isThin ? 'cant-say' : stateOf(probability),

@@ -14,6 +14,8 @@ export interface EffectSize {
   readonly wide: NormalPrior;
   /** Fewest legs on either side of what is compared. */
   readonly need: number;
+  /** Before any record. */
+  readonly priorChance: number;
 }
 
 /** How a share is looked for: Beta priors with their two counts. */
@@ -24,8 +26,9 @@ export interface ShareSize {
   readonly need: number;
 }
 
-/** Prior odds of a pattern, 1 to 9. */
+/** Prior odds of a pattern are 1 to 9; of a weaker side 1 to 4, since many dogs have one (our judgement, 2026). */
 export const PRIOR_CHANCE = 0.1;
+const PRIOR_CHANCE_OF_A_SIDE = 0.2;
 
 /**
  * The one table of sizes: all our judgement, 2026 (common practice, no source). Logits unless said; 1 logit takes a leg from 85
@@ -35,13 +38,37 @@ export const PRIOR_CHANCE = 0.1;
  */
 export const SIZES = {
   /** theta_left - theta_right at equal asks, either way. */
-  'one-sided': { matters: 0.5, ordinary: { mean: 0, sd: 0.1 }, wide: { mean: 0, sd: 1.5 }, need: 10 },
+  'one-sided': {
+    matters: 0.5,
+    ordinary: { mean: 0, sd: 0.1 },
+    wide: { mean: 0, sd: 1.5 },
+    need: 10,
+    priorChance: PRIOR_CHANCE_OF_A_SIDE,
+  },
   /** What wholly new ground costs; 0.5 is the general run. */
-  'only-at-home': { matters: 1.1, ordinary: { mean: 0.5, sd: 0.15 }, wide: { mean: 1.5, sd: 1 }, need: 10 },
+  'only-at-home': {
+    matters: 1.1,
+    ordinary: { mean: 0.5, sd: 0.15 },
+    wide: { mean: 1.5, sd: 1 },
+    need: 10,
+    priorChance: PRIOR_CHANCE,
+  },
   /** Step down at a distance, over and above what each doubling costs. */
-  'distance-wall': { matters: 0.8, ordinary: { mean: 0, sd: 0.2 }, wide: { mean: 1.5, sd: 1.5 }, need: 15 },
+  'distance-wall': {
+    matters: 0.8,
+    ordinary: { mean: 0, sd: 0.2 },
+    wide: { mean: 1.5, sd: 1.5 },
+    need: 15,
+    priorChance: PRIOR_CHANCE,
+  },
   /** What four reps more cost past the eighth without a break; 0.15 is the general run. */
-  'tires-late': { matters: 0.4, ordinary: { mean: 0.15, sd: 0.1 }, wide: { mean: 1, sd: 1 }, need: 10 },
+  'tires-late': {
+    matters: 0.4,
+    ordinary: { mean: 0.15, sd: 0.1 },
+    wide: { mean: 1, sd: 1 },
+    need: 10,
+    priorChance: PRIOR_CHANCE,
+  },
 } as const satisfies Readonly<Record<string, EffectSize>>;
 
 export const SHARES = {
