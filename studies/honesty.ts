@@ -9,7 +9,13 @@ import { judgingKennels } from './careers/kennels.ts';
 import { playCareer } from './careers/play-career.ts';
 import { honestyPage } from './honesty/honesty-page.ts';
 import { judgeCareer } from './honesty/judge.ts';
-import { LESSER_ENGINES, priorAlone, truthItself, WRONG_ENGINES } from './honesty/wrong-engines.ts';
+import {
+  LESSER_ENGINES,
+  priorAlone,
+  SLIGHTLY_WRONG_ENGINES,
+  truthItself,
+  WRONG_ENGINES,
+} from './honesty/wrong-engines.ts';
 
 const form = process.argv[2] === 'short' ? 'short' : 'long';
 const seed = Number(process.argv[3] ?? 1);
@@ -18,6 +24,7 @@ const others = {
   'the priors alone': priorAlone,
   'the truth itself': truthItself,
   ...WRONG_ENGINES,
+  ...SLIGHTLY_WRONG_ENGINES,
   ...LESSER_ENGINES,
 };
 const kennels = specs.map((spec, n) => {

@@ -1,7 +1,7 @@
 import type { CareerSpec } from '../careers/career.ts';
 import { criteriaTable, mechanismTable, scoresTable, sharesTable, wrongTable } from './honesty-table.ts';
 import { BASELINES, type KennelTallies, SLICE_NAMES } from './judge.ts';
-import { LESSER_ENGINES, WRONG_ENGINES } from './wrong-engines.ts';
+import { LESSER_ENGINES, SLIGHTLY_WRONG_ENGINES, WRONG_ENGINES } from './wrong-engines.ts';
 
 const PRIOR = 'the priors alone';
 const TRUTH = 'the truth itself';
@@ -16,7 +16,7 @@ export function honestyPage(
   const legs = kennels.reduce((sum, { of }) => sum + of.get('the engine')!['all legs'].legs, 0);
   const dogs = specs.reduce((sum, spec) => sum + spec.dogs, 0);
   const baselines = Object.keys(BASELINES);
-  const wrong = Object.keys(WRONG_ENGINES);
+  const wrong = Object.keys({ ...WRONG_ENGINES, ...SLIGHTLY_WRONG_ENGINES });
   const who = ['the engine', PRIOR, TRUTH, ...baselines];
   const slices = SLICE_NAMES.map((slice) => `### ${slice}\n\n${scoresTable(kennels, who, slice)}`);
   return `# Honesty: what the stated chances are worth
