@@ -155,13 +155,14 @@ describe('answers', () => {
       JSON.parse(lines.findLast((one) => one.includes(`"kind":"${kind}"`))!).body;
     const { dog } = fact('dog-added');
     const { session } = fact('session-opened');
+    const { rep } = JSON.parse(lines.filter((one) => one.includes('"kind":"rep-recorded"'))[40]!).body;
     for (const args of [
       ['check', 'j'],
       ['replay', 'j', '--dog', dog],
       ['standing', 'j', '--dog', dog],
       ['chance', 'j', '--dog', dog, '--skill', 'line', '--ask', '{}'],
       ['next', 'j', '--session', session],
-      ['why', 'j', '--rep', fact('rep-recorded').rep],
+      ['why', 'j', '--rep', rep],
     ]) {
       const { exit, answer, stderr } = await run([...args, '--json'], lines);
       expect({ args, exit, stderr }).toEqual({ args, exit: 0, stderr: '' });
