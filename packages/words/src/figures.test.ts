@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Dialect } from './dialect.ts';
 import { figure, fromNow, listed } from './figures.ts';
 import { timeWords } from './time.ts';
-import { type Dialect, tongue } from './tongue.ts';
+import { tongue } from './tongue.ts';
 
 /** What the platform's language tables (Unicode CLDR, through Intl) say is what we say. */
 describe('figures against the platform', () => {

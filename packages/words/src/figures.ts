@@ -1,4 +1,4 @@
-import type { Dialect } from './tongue.ts';
+import type { Dialect } from './dialect.ts';
 
 /**
  * Figures as English writes them. By hand and not by `Intl`: a page's first `Intl.NumberFormat` loads the language's tables, 40 to

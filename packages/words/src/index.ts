@@ -1,11 +1,12 @@
 export type { Caution } from './cautions.ts';
+export type { Dialect } from './dialect.ts';
 export { type FailureWords, STORE_FAILURE_CODES, type StoreFailureCode } from './failures.ts';
 export { type FoundPattern, PATTERN_CODES, type PatternCode } from './patterns.ts';
 export type { PictureWords } from './picture.ts';
 export { REASON_CODES, type Reason, type ReasonCode } from './reasons.ts';
 export type { FieldFault } from './screens/dogs.ts';
 export type { StepSize } from './steps.ts';
-export type { Dialect, Units } from './tongue.ts';
+export type { Units } from './tongue.ts';
 export { type ExplainedLeg, VERDICT_CODES, type VerdictCode } from './why.ts';
 export { FACTOR_CODES, type FactorCode } from './why-factors.ts';
 export { type Words, words } from './words.ts';

@@ -1,7 +1,6 @@
+import type { Dialect } from './dialect.ts';
 import { figure, listed } from './figures.ts';
 
-/** Which English: British is the default; American says "bumper" and spells its own way. */
-export type Dialect = 'en-GB' | 'en-US';
 /** What lengths are shown in. The record itself is always metres. */
 export type Units = 'metres' | 'yards';
 

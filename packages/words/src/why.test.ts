@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Dialect, Units } from './tongue.ts';
+import type { Dialect } from './dialect.ts';
+import type { Units } from './tongue.ts';
 import { GRADE_CODES, HANDLER_PLACE_CODES, SKILL_CODES, TEMPTATION_CODES } from './vocabulary.ts';
 import { type ExplainedLeg, VERDICT_CODES } from './why.ts';
 import { FACTOR_CODES } from './why-factors.ts';

@@ -2,6 +2,7 @@ import { askWords } from './ask.ts';
 import { cautionWords } from './cautions.ts';
 import { chanceWords } from './chances.ts';
 import { changeWords } from './changes.ts';
+import type { Dialect } from './dialect.ts';
 import { failureWords } from './failures.ts';
 import { patternWords } from './patterns.ts';
 import { pictureWords } from './picture.ts';
@@ -14,7 +15,7 @@ import { whyScreenWords } from './screens/why.ts';
 import { workWords } from './screens/work.ts';
 import { stepWords } from './steps.ts';
 import { timeWords } from './time.ts';
-import { type Dialect, tongue, type Units } from './tongue.ts';
+import { tongue, type Units } from './tongue.ts';
 import { tradeWords } from './trade.ts';
 import { whyWords } from './why.ts';
 

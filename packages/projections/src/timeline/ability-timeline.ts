@@ -117,7 +117,7 @@ export class AbilityTimeline {
           n = this.#beginning() - 1;
           continue;
         }
-        this.#walk.settle(fingerprint(reps, n), rep.rep.atMs);
+        this.#walk.settle(() => fingerprint(reps, n), rep.rep.atMs);
       }
       if (n === keepAt && this.#checkpoint?.reps !== n) {
         this.#checkpoint = { reps: n, legs: this.#walk.stated?.length ?? null, ...this.#walk.state() };

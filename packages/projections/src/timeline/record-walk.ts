@@ -96,10 +96,10 @@ export class RecordWalk {
   }
 
   /** Looks at the kennel's own figures, from the legs so far; `key` names the reps walked. Needs `stated`. */
-  settle(key: string, fromMs: number): void {
+  settle(key: () => string, fromMs: number): void {
     const stated = this.stated ?? [];
     if (isFitDue(this.#own)) {
-      const answer = this.#fits.of(key, () => excused(stated));
+      const answer = this.#fits.of(key(), () => excused(stated));
       const { scored, fits } = this.#own;
       this.#own = { ...this.#own, fitTries: fitTriesBy(scored), lacksFit: answer === null };
       if (answer?.kind === 'fitted') this.#own = { ...this.#own, fits: [...fits, { ...answer, fromMs }] };

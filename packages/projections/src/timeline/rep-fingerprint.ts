@@ -2,37 +2,50 @@ import type { OrderedRep } from './rep-order.ts';
 
 const PRIME = 0x01000193;
 
-function mixed(hash: number, text: string): number {
-  let h = hash;
-  for (let i = 0; i < text.length; i++) h = Math.imul(h ^ text.charCodeAt(i), PRIME);
-  return Math.imul(h ^ 0x1f, PRIME);
+/** FNV-1a over UTF-16 code units from two offsets at once, each text closed by a unit separator. */
+class TwoHashes {
+  #a = 0x811c9dc5;
+  #b = 0x9dc5811c;
+
+  add(text: string): void {
+    let a = this.#a;
+    let b = this.#b;
+    for (let i = 0; i < text.length; i++) {
+      const unit = text.charCodeAt(i);
+      a = Math.imul(a ^ unit, PRIME);
+      b = Math.imul(b ^ unit, PRIME);
+    }
+    this.#a = Math.imul(a ^ 0x1f, PRIME);
+    this.#b = Math.imul(b ^ 0x1f, PRIME);
+  }
+
+  get text(): string {
+    return `${(this.#a >>> 0).toString(16)}-${(this.#b >>> 0).toString(16)}`;
+  }
 }
 
 /**
  * Fingerprint of the first `count` reps of an order, of all that a leg's chance depends on and can change: which reps, how often
- * amended, how graded, where, and after how many. FNV-1a over UTF-16 code units with two offsets, 2 x 32 bits: facts
- * are only ever added, so this guards against a mix-up of records, not against malice.
+ * amended, how graded, where, and after how many. 2 x 32 bits: facts are only ever added, so this guards against a mix-up
+ * of records, not against malice.
  */
 export function fingerprint(reps: readonly OrderedRep[], count: number): string {
-  let a = 0x811c9dc5;
-  let b = 0x9dc5811c;
+  const hashes = new TwoHashes();
   for (let n = 0; n < count; n++) {
     const { rep, session, dog, repsSinceBreak } = reps[n]!;
-    const grades = rep.legs.map(({ skill, grade, cause }) => `${skill} ${grade} ${cause}`);
-    const parts = [
-      rep.rep,
-      rep.amendments,
-      rep.clean,
-      rep.expectation,
-      grades,
-      session.session,
-      session.dog,
-      session.ground,
-      dog?.bornMs,
-      repsSinceBreak,
-    ].join('|');
-    a = mixed(a, parts);
-    b = mixed(b, parts);
+    hashes.add(rep.rep);
+    hashes.add(session.session);
+    hashes.add(session.dog);
+    hashes.add(session.ground ?? '');
+    hashes.add(rep.expectation);
+    hashes.add(String(dog?.bornMs ?? -1));
+    hashes.add(String(4 * rep.amendments + (rep.clean ? 1 : 0)));
+    hashes.add(String(repsSinceBreak));
+    for (const { skill, grade, cause } of rep.legs) {
+      hashes.add(skill);
+      hashes.add(grade);
+      hashes.add(cause ?? '');
+    }
   }
-  return `${count}-${(a >>> 0).toString(16)}-${(b >>> 0).toString(16)}`;
+  return `${count}-${hashes.text}`;
 }
