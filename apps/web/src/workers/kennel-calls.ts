@@ -7,6 +7,8 @@ import type {
   Expectation,
   JudgedRep,
   PatternsView,
+  ProgressView,
+  ProofingView,
   StandingView,
   TapFact,
   Turn,
@@ -133,6 +135,10 @@ export type KennelCalls = {
   readonly why: (rep: string) => Promise<WhyView | null>;
   /** What shows over months in a dog's record; `null` for one that no fact names. Takes the worker up to a second. */
   readonly patterns: (dog: string) => Promise<PatternsView | null>;
+  /** How a dog came on at a skill; `null` for a dog that no fact names. Takes the worker about as long as one replay. */
+  readonly progress: (of: { readonly dog: string; readonly skill: Skill }) => Promise<ProgressView | null>;
+  /** What a dog has been tried at in a skill, and how it went, as of now; `null` for a dog that no fact names. */
+  readonly proofing: (of: { readonly dog: string; readonly skill: Skill }) => Promise<ProofingView | null>;
   /** Looks at the record again as of now: the screen was away for a while. */
   readonly refresh: () => Promise<void>;
   /** Tries to write again what is in memory alone. */

@@ -1,5 +1,5 @@
 import { type Fact, writeJournal } from '@sedgeline/journal';
-import { patternsOfDog, whyInKennel } from '@sedgeline/projections';
+import { patternsOfDog, progressOfDog, proofingOfDog, whyInKennel } from '@sedgeline/projections';
 import { openSessionOf } from './checkpoint.ts';
 import type { KennelCalls, KennelPush, RecordName } from './kennel-calls.ts';
 import { type OpenRecord, openRecord, type RecordDoors } from './open-record.ts';
@@ -147,6 +147,14 @@ export function createKennelHost(doors: HostDoors): KennelHost {
     patterns: async (dog) => {
       const { kennel } = inUse();
       return patternsOfDog(kennel.record, kennel.timeline(), dog);
+    },
+    progress: async ({ dog, skill }) => {
+      const { kennel } = inUse();
+      return progressOfDog(kennel.record, kennel.timeline(), dog, skill);
+    },
+    proofing: async ({ dog, skill }) => {
+      const { kennel } = inUse();
+      return proofingOfDog(kennel.record, kennel.timeline(), dog, skill, nowMs());
     },
     refresh: async () => {
       desk?.refresh();
