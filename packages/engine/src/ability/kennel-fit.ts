@@ -35,9 +35,10 @@ const STRAY: Readonly<Record<FittedName, { readonly scale: 'log' | 'plain'; read
 /** What a kennel's own record makes of the priors. */
 export interface KennelFit {
   readonly priors: AbilityPriors;
+  /** Scored legs before it, and dogs. */
   readonly legs: number;
   readonly dogs: number;
-  /** Log evidence of the record, in nats, over that of the shipped priors. */
+  /** Log evidence of the legs it listened to, in nats, over that of the shipped priors. */
   readonly gainNats: number;
 }
 
@@ -52,8 +53,10 @@ export interface FitProgress {
 }
 
 const MOST_STEPS = 120;
-/** Nats still to be gained at which the search rests: a hundredth of what a single leg may say. */
-const TOLERANCE = 0.01;
+/** A fit listens to the latest legs, so many: seven numbers ask for no more, and a command must not wait (our judgement, 2026). */
+const MOST_LEGS = 1200;
+/** Nats still to be gained at which the search rests: a tenth of what a single leg may say. */
+const TOLERANCE = 0.1;
 /** In sds of the strays: small beside 1, large beside the filter's rounding. */
 const DIFFERENCE = 0.02;
 
@@ -85,7 +88,7 @@ export function filterEvidence(legs: readonly LegResult[], priors: AbilityPriors
 /**
  * Empirical Bayes for one kennel: the spreads between dogs, days and asks, the mean ability and the gain of a session that
  * make its record likeliest, under weak priors centred on the shipped values (MAP of `filterEvidence`). Legs in time
- * order, of all dogs. Valid for what comes after these legs: chances stated for them by its outcome would know their end.
+ * order, of all dogs; it listens to the latest 1,200. Valid for what comes after these legs: chances stated for them by its outcome would know their end.
  * As a conversation: it yields after each evaluation, so that the caller may pause, report or leave it at that.
  */
 export function* fittingKennel(
@@ -97,13 +100,14 @@ export function* fittingKennel(
   if (dogs < KENNEL_FIT_NEEDS.dogs) return { kind: 'tooFewDogs', have: dogs, need: KENNEL_FIT_NEEDS.dogs };
   if (scored.length < KENNEL_FIT_NEEDS.legs)
     return { kind: 'tooFewLegs', have: scored.length, need: KENNEL_FIT_NEEDS.legs };
-  const shipped = filterEvidence(legs, priors);
+  const latest = legs.slice(-MOST_LEGS);
+  const shipped = filterEvidence(latest, priors);
   let best = { priors, nats: shipped, value: shipped };
   const search = searchMaximum(new Float64Array(FITTED.length), TOLERANCE, DIFFERENCE);
   let asked = search.next();
   for (let steps = 1; steps <= MOST_STEPS && !asked.done; steps++) {
     const there = strayed(priors, asked.value);
-    const nats = filterEvidence(legs, there);
+    const nats = filterEvidence(latest, there);
     const value = nats - asked.value.reduce((sum, z) => sum + (z * z) / 2, 0);
     if (value > best.value) best = { priors: there, nats, value };
     asked = search.next(value);
