@@ -1,33 +1,25 @@
+import { GOAL_NAMES, goalsOf } from './goals.ts';
 import type { Tongue } from './tongue.ts';
 import type { TradeWords } from './trade.ts';
-import type { Ask, AskedLeg, Skill } from './vocabulary.ts';
+import type { Ask, AskedLeg, Goal, Skill } from './vocabulary.ts';
 
-/** What a send goes to, in the trade's words: a blind was not seen, a mark was seen to fall, a memory was seen earlier. */
-function goal(ask: Ask): string {
-  if (ask.blind) return 'the blind';
-  switch (ask.temptation) {
-    case 'post':
-      return 'the post';
-    case 'placed-dummy':
-      return 'the memory';
-    case 'thrown-dummy':
-    case 'shot-and-dummy':
-      return 'the mark';
-    case 'game':
-      return 'the game';
-    default:
-      return '';
-  }
+/** A leg with what it sends the dog to; that of a cast back hangs on the leg before it. */
+type LedLeg = AskedLeg & { readonly goal: Goal | null };
+
+function led(legs: readonly AskedLeg[]): readonly LedLeg[] {
+  const goals = goalsOf(legs);
+  return legs.map((leg, i) => ({ ...leg, goal: goals[i] ?? null }));
 }
 
-const toGoal = (ask: Ask): string => (goal(ask) ? ` to ${goal(ask)}` : '');
+const toGoal = (goal: Goal | null): string => (goal === null ? '' : ` to the ${GOAL_NAMES[goal]}`);
 const sideOf = (skill: Skill): string =>
   skill === 'cast-left' ? 'left' : skill === 'cast-right' ? 'right' : 'back';
 const isCast = (skill: Skill): boolean => skill.startsWith('cast-');
 /** Pick-up and delivery go without saying where something else is asked. */
-function told(legs: readonly AskedLeg[]): readonly AskedLeg[] {
-  const out = legs.filter(({ skill }) => skill !== 'pickup' && skill !== 'delivery');
-  return out.length > 0 ? out : legs;
+function told(legs: readonly AskedLeg[]): readonly LedLeg[] {
+  const all = led(legs);
+  const out = all.filter(({ skill }) => skill !== 'pickup' && skill !== 'delivery');
+  return out.length > 0 ? out : all;
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -46,18 +38,18 @@ export function askWords(t: Tongue, trade: TradeWords) {
   };
 
   /** One leg in small letters: "stop at 18 m", "left 14 m to the blind". */
-  const phrase = ({ skill, ask }: AskedLeg): string => {
+  const phrase = ({ skill, ask, goal }: LedLeg): string => {
     switch (skill) {
       case 'steady':
         return steadiness(ask);
       case 'line':
-        return `line${toGoal(ask)}${over(ask.distanceM, goal(ask) ? ', ' : ' of ')}`;
+        return `line${toGoal(goal)}${over(ask.distanceM, goal === null ? ' of ' : ', ')}`;
       case 'stop':
         return `stop${over(ask.distanceM, ' at ')}`;
       case 'cast-left':
       case 'cast-right':
       case 'cast-back':
-        return `${sideOf(skill)}${over(ask.castM)}${toGoal(ask)}`;
+        return `${sideOf(skill)}${over(ask.castM)}${toGoal(goal)}`;
       case 'hunt':
         return `hunt an area${over(ask.distanceM, ' at ')}`;
       case 'mark':
@@ -76,15 +68,15 @@ export function askWords(t: Tongue, trade: TradeWords) {
   };
 
   /** The same without figures, as a link of a whole rep's sentence. */
-  const link = ({ skill, ask }: AskedLeg): string => {
-    if (skill === 'line') return `line${goal(ask) ? toGoal(ask) : ' out'}`;
-    if (isCast(skill)) return `${sideOf(skill)}${toGoal(ask)}`;
-    return phrase({ skill, ask: { temptation: ask.temptation, blind: ask.blind } });
+  const link = ({ skill, ask, goal }: LedLeg): string => {
+    if (skill === 'line') return `line${goal === null ? ' out' : toGoal(goal)}`;
+    if (isCast(skill)) return `${sideOf(skill)}${toGoal(goal)}`;
+    return phrase({ skill, ask: { temptation: ask.temptation }, goal });
   };
 
   return {
     /** One leg with its figures: "Stop at 18 m". */
-    leg: (leg: AskedLeg): string => capital(phrase(leg)),
+    leg: (leg: AskedLeg): string => capital(led([leg]).map(phrase).join('')),
     /** Some legs with their figures: "Stop at 18 m, then left 14 m to the blind". */
     legs: (legs: readonly AskedLeg[]): string => capital(told(legs).map(phrase).join(', then ')),
     /** A whole rep in a sentence: "Line to the memory, stop, left to the blind." Pick-up and delivery go without saying. */

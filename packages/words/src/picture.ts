@@ -1,7 +1,10 @@
+import { GOAL_NAMES } from './goals.ts';
 import type { Tongue } from './tongue.ts';
+import type { Goal } from './vocabulary.ts';
 
 type ThingKind = 'post' | 'dummy' | 'hazard' | 'jump' | 'other';
-type ThingRole = 'asked' | 'asked-unseen' | 'other' | 'scenery';
+type ThingRole = 'asked' | 'other' | 'scenery';
+type ObstacleOn = 'line' | 'cast' | 'recall' | 'ahead';
 
 const COVER_LABELS = ['', 'ankle-high cover', 'knee-high cover', 'cover over her back'] as const;
 const OBSTACLE_LABELS = ['', 'ditch', 'fence', 'water'] as const;
@@ -14,10 +17,7 @@ const step = (value: number): 0 | 1 | 2 | 3 => {
 /** Words on and about the field card. */
 export function pictureWords(t: Tongue) {
   const thing = (kind: ThingKind, role: ThingRole): string => {
-    if (kind === 'dummy') {
-      if (role === 'asked-unseen') return 'blind';
-      return role === 'asked' ? t.dummy : `other ${t.dummy}`;
-    }
+    if (kind === 'dummy') return role === 'asked' ? t.dummy : `other ${t.dummy}`;
     return kind === 'other' ? 'marker' : kind;
   };
   return {
@@ -25,11 +25,12 @@ export function pictureWords(t: Tongue) {
     unitM: t.unitM,
     you: 'you',
     dog: 'dog',
-    memory: 'memory',
-    mark: 'mark',
     halts: (distanceM: number): string => `halts at ${t.length(distanceM)}`,
     blow: (distanceM: number): string => `blow at ${t.length(distanceM)}`,
+    /** What a thing is that no leg names. */
     thing,
+    /** What a thing is that a leg sends the dog to: the word of the rep's sentence. */
+    goal: (goal: Goal): string => GOAL_NAMES[goal],
     thingAt: (name: string, distanceM: number): string => `${name}, ${t.length(distanceM)}`,
     cover: (cover: number): string => COVER_LABELS[step(cover)],
     obstacle: (obstacle: number): string => OBSTACLE_LABELS[step(obstacle)],
@@ -46,6 +47,10 @@ export function pictureWords(t: Tongue) {
         side === 'back' ? `then back ${t.length(lengthM)}` : `then ${side} ${t.length(lengthM)}`,
       recall: (lengthM: number): string => `recall over ${t.length(lengthM)}`,
       hunt: (radiusM: number): string => `hunt an area ${t.length(radiusM * 2)} across`,
+      obstacle: (obstacle: number, on: ObstacleOn): string => {
+        const name = OBSTACLE_LABELS[step(obstacle)];
+        return name === '' ? '' : `${name} ${on === 'ahead' ? 'ahead' : `across the ${on}`}`;
+      },
       sit: 'the dog sits waiting out there',
       handlerApart: (distanceM: number): string => `you stand ${t.length(distanceM)} from the send point`,
       nothing: 'nothing drawn',

@@ -50,6 +50,9 @@ export const TEMPTATION_CODES: readonly Temptation[] = [
   'game',
 ];
 
+/** What a leg sends the dog to, by what the dog knows of it. */
+export type Goal = 'blind' | 'memory' | 'mark' | 'game' | 'post';
+
 export type HandlerPlace = 'between' | 'beside' | 'apart';
 export const HANDLER_PLACE_CODES: readonly HandlerPlace[] = ['between', 'beside', 'apart'];
 

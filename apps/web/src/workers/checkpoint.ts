@@ -9,7 +9,7 @@ export interface Checkpoint {
 }
 
 /** Raised when a view changes its shape: a checkpoint of another version is not looked at. */
-const VERSION = 1;
+const VERSION = 2;
 export const CHECKPOINT_NOTE = 'checkpoint';
 
 export function makeCheckpoint(dogs: DogsView, work: WorkScreen | null): Checkpoint {

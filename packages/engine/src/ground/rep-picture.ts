@@ -18,6 +18,22 @@ export type RepStroke =
   | { readonly kind: 'hunt'; readonly at: PlanePoint; readonly radiusM: number }
   | { readonly kind: 'sit'; readonly at: PlanePoint };
 
+/**
+ * What a leg sends the dog to, by what the dog knows of it: a blind was not seen, a memory was seen earlier, a mark was
+ * seen to fall.
+ */
+export type Goal = 'blind' | 'memory' | 'mark' | 'game' | 'post';
+
+/** A ditch, a fence or water, on the way of the leg that asks for it. */
+export interface RepObstacle {
+  /** 1 a strip or ditch, 2 a fence or jump, 3 water to cross; fractions go to the nearer. */
+  readonly level: number;
+  /** The way it lies across; `ahead` where the dog is sent nowhere, and it lies before what draws it. */
+  readonly on: 'line' | 'cast' | 'recall' | 'ahead';
+  readonly from: PlanePoint;
+  readonly to: PlanePoint;
+}
+
 /** A rep drawn from its own layout: seen from above, send point at the foot, metres, out is north. */
 export interface RepPicture {
   readonly layout: Layout;
@@ -25,13 +41,17 @@ export interface RepPicture {
   readonly handlerAt: PlanePoint;
   readonly dogAt: PlanePoint;
   readonly strokes: readonly RepStroke[];
-  /** Things of the layout with what the dog knows of each: seen, unseen (blind), or not the one asked for. */
+  /**
+   * Things of the layout, each with whether it is what the rep is about, and what the leg that sends the dog there calls
+   * it; `null` where no leg says.
+   */
   readonly things: readonly (Layout['things'][number] & {
-    readonly role: 'asked' | 'asked-unseen' | 'other' | 'scenery';
+    readonly role: 'asked' | 'other' | 'scenery';
+    readonly goal: Goal | null;
   })[];
-  /** Height of cover on the line, 0 to 3, and obstacle on it, 0 to 3, for drawing. */
+  /** Height of cover on the ground, 0 to 3. */
   readonly cover: number;
-  readonly obstacle: number;
+  readonly obstacles: readonly RepObstacle[];
   /** How far the picture reaches out from the send point, metres: the ruler's end. */
   readonly reachM: number;
 }

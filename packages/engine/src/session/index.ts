@@ -8,6 +8,6 @@ export { plannedRep } from './next/planned-rep.ts';
 export { goodOf, type Proposal, proposed } from './next/proposal.ts';
 export type * from './next/session-state.ts';
 export type { Success } from './next/success.ts';
-export { castSide, chainShape, type LaidLeg } from './picture/chain-shape.ts';
 export * from './picture/draw-rep.ts';
+export { castSide, type LaidLeg } from './picture/laid-leg.ts';
 export { layOut } from './picture/lay-out.ts';

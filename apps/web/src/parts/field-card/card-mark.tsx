@@ -51,7 +51,12 @@ export function CardMark({ mark }: { readonly mark: Mark }) {
       );
     case 'obstacle':
       return (
-        <g className={`fc-obstacle fc-obstacle-${mark.level}`} data-mark="obstacle">
+        <g
+          className={`fc-obstacle fc-obstacle-${mark.level}`}
+          data-mark="obstacle"
+          data-x={n(mark.at.x)}
+          data-y={n(mark.at.y)}
+        >
           <path d={mark.path} />
           {mark.posts && <path d={mark.posts} />}
         </g>

@@ -30,6 +30,7 @@ export function drawObstacle(
   return {
     mark: 'obstacle',
     level: kind,
+    at: middle,
     from: one,
     to: other,
     path,

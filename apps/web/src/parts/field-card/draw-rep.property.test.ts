@@ -53,7 +53,15 @@ const thing = fc.record({
     'jump' as const,
     'other' as const,
   ),
-  role: fc.constantFrom('asked' as const, 'asked-unseen' as const, 'other' as const, 'scenery' as const),
+  role: fc.constantFrom('asked' as const, 'other' as const, 'scenery' as const),
+  goal: fc.constantFrom(
+    'blind' as const,
+    'memory' as const,
+    'mark' as const,
+    'game' as const,
+    'post' as const,
+    null,
+  ),
   label: fc.option(fc.string({ unit: 'grapheme', maxLength: 80 }), { nil: undefined }),
   at: place,
 });
@@ -65,9 +73,17 @@ const picture: fc.Arbitrary<RepPicture> = fc
     things: fc.array(thing, { maxLength: 8 }),
     windFromDeg: fc.option(fc.double({ min: 0, max: 360, noNaN: true }), { nil: undefined }),
     cover: fc.double({ min: 0, max: 3, noNaN: true }),
-    obstacle: fc.double({ min: 0, max: 3, noNaN: true }),
+    obstacles: fc.array(
+      fc.record({
+        level: fc.double({ min: 0, max: 3, noNaN: true }),
+        on: fc.constantFrom('line' as const, 'cast' as const, 'recall' as const, 'ahead' as const),
+        from: place,
+        to: place,
+      }),
+      { maxLength: 3 },
+    ),
   })
-  .map(({ sendFrom, handlerAt, strokes, things, windFromDeg, cover, obstacle }) => ({
+  .map(({ sendFrom, handlerAt, strokes, things, windFromDeg, cover, obstacles }) => ({
     layout: { handlerAt, things: [], windFromDeg, windMPerS: 4 },
     sendFrom,
     handlerAt,
@@ -75,7 +91,7 @@ const picture: fc.Arbitrary<RepPicture> = fc
     strokes,
     things: things.map(({ at, ...rest }) => ({ ...rest, ...at })),
     cover,
-    obstacle,
+    obstacles,
     reachM: 60,
   }));
 
@@ -144,24 +160,31 @@ describe('degenerate pictures', () => {
     strokes: [],
     things: [],
     cover: 0,
-    obstacle: 3,
+    obstacles: [],
     reachM: 0,
   };
-  const strokesAt = (to: PlanePoint): RepStroke[] => [
-    { kind: 'line', from: nowhere, to, lengthM: 0 },
-    { kind: 'stop', at: to, distanceM: 0 },
-    { kind: 'whistle', at: to, distanceM: 0 },
-    { kind: 'cast', side: 'left', from: to, to, lengthM: 0 },
-    { kind: 'recall', from: to, to: nowhere, lengthM: 0 },
-    { kind: 'hunt', at: to, radiusM: 0 },
-  ];
+  const allAt = (to: PlanePoint): RepPicture => ({
+    ...empty,
+    strokes: [
+      { kind: 'line', from: nowhere, to, lengthM: 0 },
+      { kind: 'stop', at: to, distanceM: 0 },
+      { kind: 'whistle', at: to, distanceM: 0 },
+      { kind: 'cast', side: 'left', from: to, to, lengthM: 0 },
+      { kind: 'recall', from: to, to: nowhere, lengthM: 0 },
+      { kind: 'hunt', at: to, radiusM: 0 },
+    ],
+    obstacles: [
+      { level: 2, on: 'line', from: nowhere, to },
+      { level: 3, on: 'cast', from: to, to },
+    ],
+  });
   it.each([
     ['nothing at all', empty],
-    ['everything on one spot', { ...empty, strokes: strokesAt(nowhere) }],
-    ['a line of a billionth of a metre', { ...empty, strokes: strokesAt({ eastM: 1e-9, northM: 1e-9 }) }],
-    ['a line of a million kilometres', { ...empty, strokes: strokesAt({ eastM: 1e9, northM: 1e9 }) }],
-    ['a line straight to the side', { ...empty, strokes: strokesAt({ eastM: 300, northM: 0 }) }],
-    ['a line behind the handler', { ...empty, strokes: strokesAt({ eastM: 0, northM: -80 }) }],
+    ['everything on one spot', allAt(nowhere)],
+    ['a line of a billionth of a metre', allAt({ eastM: 1e-9, northM: 1e-9 })],
+    ['a line of a million kilometres', allAt({ eastM: 1e9, northM: 1e9 })],
+    ['a line straight to the side', allAt({ eastM: 300, northM: 0 })],
+    ['a line behind the handler', allAt({ eastM: 0, northM: -80 })],
   ])('%s is drawn without a figure that is none', (_name, drawn) => {
     for (const card of CARDS) expectFinite(drawRep(drawn, card, words().picture));
   });

@@ -28,11 +28,11 @@ function stopped(stopM: number, side: 'left' | 'right' = 'left'): RepPicture {
     dogAt: SEND,
     strokes,
     things: [
-      { thing: 'memory', kind: 'dummy', ...out(50), role: 'other' },
-      { thing: 'asked', kind: 'dummy', ...blind, role: 'asked-unseen' },
+      { thing: 'memory', kind: 'dummy', ...out(50), role: 'other', goal: 'memory' },
+      { thing: 'asked', kind: 'dummy', ...blind, role: 'asked', goal: 'blind' },
     ],
     cover: 2,
-    obstacle: 1,
+    obstacles: [{ level: 1, on: 'cast', from: out(stopM), to: blind }],
     reachM: 50,
   };
 }
@@ -54,7 +54,7 @@ describe('a card drawn to scale', () => {
 
   it('has the same scale across as along: the blind lies 14 m to the left of the stop', () => {
     const drawing = drawRep(stopped(20), CARD, WORDS);
-    const blind = drawing.marks.find((mark) => mark.mark === 'thing' && mark.role === 'asked-unseen');
+    const blind = drawing.marks.find((mark) => mark.mark === 'thing' && mark.isUnseen);
     expect(blind && 'at' in blind && (drawing.send.x - blind.at.x) * drawing.metresPerUnit).toBeCloseTo(
       14,
       9,
@@ -106,7 +106,7 @@ describe('a card drawn to scale', () => {
 
   it('is said in full, in order, with its figures', () => {
     expect(sayRep(stopped(20), WORDS)).toBe(
-      'Line of 20 m; stop at 20 m; blow when the dog is at 16 m; then left 14 m; memory, 50 m; blind, 14 m; knee-high cover; ditch; wind 3 m/s.',
+      'Line of 20 m; stop at 20 m; blow when the dog is at 16 m; then left 14 m; memory, 50 m; blind, 14 m; knee-high cover; ditch across the cast; wind 3 m/s.',
     );
   });
 

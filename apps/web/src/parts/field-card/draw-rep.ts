@@ -29,19 +29,20 @@ export function drawRep(picture: RepPicture, box: CardBox, words: CardWords): Re
   const size = box.labels ? 1 : SMALL;
   const marks = strokeMarks(picture, scale, size);
   const people = peopleMarks(picture, scale, size);
-  const obstacle = obstacleMark(picture, scale, size, box);
+  const obstacles = obstacleMarks(picture, scale, size, box);
   const things = picture.things.map(
     (thing): Mark => ({
       mark: 'thing',
       at: scale.toCard(thing),
       kind: thing.kind,
       role: thing.role,
+      isUnseen: thing.goal === 'blind',
       size: box.labels ? 1 : 0.66,
     }),
   );
   const crossing = marks.filter(({ mark }) => mark === 'cast' || mark === 'stop' || mark === 'whistle');
   const way = marks.filter((mark) => !crossing.includes(mark));
-  const all: Mark[] = [...(obstacle ? [obstacle] : []), ...way, ...people, ...things, ...crossing];
+  const all: Mark[] = [...obstacles, ...way, ...people, ...things, ...crossing];
   const bare = { box, metresPerUnit: 1 / scale.unitsPerMetre, send: scale.send, marks: all };
   if (!box.labels)
     return { ...bare, cover: drawCover(picture.cover, box, []), ruler: null, wind: null, labels: [] };
@@ -58,7 +59,7 @@ export function drawRep(picture: RepPicture, box: CardBox, words: CardWords): Re
   const wind = windPlace(picture, box, drawn);
   const windBoxes = wind ? [around(wind.at, 21)] : [];
   const labels = placeLabels(
-    wantedLabels(picture, scale, all, wind?.at ?? null, obstacle?.foot ?? null, box, words),
+    wantedLabels(picture, scale, all, wind?.at ?? null, obstacles, box, words),
     box,
     [...rulerBoxes, ...windBoxes],
     drawn,
@@ -130,24 +131,19 @@ function strokeMark(
   }
 }
 
-function obstacleMark(
+/** Each obstacle across the way of its own leg; none where the layout has a jump of its own. */
+function obstacleMarks(
   picture: RepPicture,
   scale: CardScale,
   size: number,
   box: CardBox,
-): ReturnType<typeof drawObstacle> {
-  if (picture.things.some((thing) => thing.kind === 'jump')) return null;
-  const way =
-    picture.strokes.find((stroke) => stroke.kind === 'cast') ??
-    picture.strokes.find((stroke) => stroke.kind === 'line');
-  if (!way || !('from' in way)) return null;
-  return drawObstacle(
-    picture.obstacle,
-    scale.toCard(way.from),
-    scale.toCard(way.to),
-    OBSTACLE_HALF * size,
-    box,
-  );
+): NonNullable<ReturnType<typeof drawObstacle>>[] {
+  if (picture.things.some((thing) => thing.kind === 'jump')) return [];
+  return picture.obstacles
+    .map(({ level, from, to }) =>
+      drawObstacle(level, scale.toCard(from), scale.toCard(to), OBSTACLE_HALF * size, box),
+    )
+    .filter((mark) => mark !== null);
 }
 
 /** Handler and dog; side by side where they stand at one place, and the handler looking where the work is. */

@@ -47,11 +47,15 @@ export type Mark =
       readonly at: Spot;
       readonly kind: ThingKind;
       readonly role: ThingRole;
+      /** The dog did not see it laid. */
+      readonly isUnseen: boolean;
       readonly size: number;
     }
   | {
       readonly mark: 'obstacle';
       readonly level: 1 | 2 | 3;
+      /** Where it crosses the way. */
+      readonly at: Spot;
       readonly from: Spot;
       readonly to: Spot;
       readonly path: string;

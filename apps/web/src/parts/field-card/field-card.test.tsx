@@ -15,7 +15,7 @@ const stoppedAt = (stopM: number): RepPicture => ({
   ],
   things: [],
   cover: 0,
-  obstacle: 0,
+  obstacles: [],
   reachM: 40,
 });
 

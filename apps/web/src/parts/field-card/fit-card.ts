@@ -27,7 +27,8 @@ export function picturePoints(picture: RepPicture): PlanePoint[] {
       { eastM: at.eastM + radiusM, northM: at.northM + radiusM },
     ];
   });
-  return [picture.sendFrom, picture.handlerAt, picture.dogAt, ...strokes, ...picture.things];
+  const obstacles = picture.obstacles.flatMap(({ from, to }) => [from, to]);
+  return [picture.sendFrom, picture.handlerAt, picture.dogAt, ...strokes, ...obstacles, ...picture.things];
 }
 
 /**

@@ -9,21 +9,10 @@ export type CardWords = PictureWords & { readonly dogName?: string | undefined }
 
 type PictureThing = RepPicture['things'][number];
 
-/** The name of a thing on the card: its own label, else what it is to the dog. */
-export function thingName(thing: PictureThing, picture: RepPicture, words: CardWords): string {
+/** The name of a thing on the card: its own label, else what its leg's sentence calls it, else what it is. */
+export function thingName(thing: PictureThing, words: CardWords): string {
   if (thing.label) return thing.label;
-  if (thing.kind === 'dummy' && thing.thing === 'memory') return words.memory;
-  if (thing.kind === 'dummy' && thing.role === 'asked' && !isCastSideways(thing, picture)) {
-    return thing.how === 'placed' || thing.how === undefined ? words.memory : words.mark;
-  }
-  return words.thing(thing.kind, thing.role);
-}
-
-/** A dummy that is seen at the end of a cast to the side is neither the memory nor a mark. */
-function isCastSideways(thing: PictureThing, picture: RepPicture): boolean {
-  return picture.strokes.some(
-    (stroke) => stroke.kind === 'cast' && stroke.side !== 'back' && apartM(thing, stroke.to) < 0.5,
-  );
+  return thing.goal === null ? words.thing(thing.kind, thing.role) : words.goal(thing.goal);
 }
 
 const apartM = (a: PlanePoint, b: PlanePoint): number => Math.hypot(a.eastM - b.eastM, a.northM - b.northM);
@@ -35,13 +24,19 @@ export function thingDistanceM(thing: PictureThing, picture: RepPicture): number
   return apartM(thing, picture.sendFrom);
 }
 
+/** An obstacle drawn: how high, and its end nearest the foot of the card. */
+export interface PlacedObstacle {
+  readonly level: number;
+  readonly foot: Spot;
+}
+
 /** Every label a card would like, the most important first. */
 export function wantedLabels(
   picture: RepPicture,
   scale: CardScale,
   marks: readonly Mark[],
   wind: Spot | null,
-  obstacle: Spot | null,
+  obstacles: readonly PlacedObstacle[],
   box: CardBox,
   words: CardWords,
 ): WantedLabel[] {
@@ -76,7 +71,7 @@ export function wantedLabels(
   }
   const byRole = namedThings(picture);
   for (const thing of byRole) {
-    const text = words.thingAt(thingName(thing, picture, words), thingDistanceM(thing, picture));
+    const text = words.thingAt(thingName(thing, words), thingDistanceM(thing, picture));
     const reach = { reachX: 20, reachY: 12 };
     wanted.push({
       text,
@@ -98,15 +93,14 @@ export function wantedLabels(
       wanted.push({ text, tone: 'note', at: mark.at, reachX: 9, reachY: 11, sides, tied: false });
     }
   }
-  if (obstacle) {
-    const sides = ['below', 'left', 'right', 'above'] as const;
+  for (const { level, foot } of obstacles) {
     wanted.push({
-      text: words.obstacle(picture.obstacle),
+      text: words.obstacle(level),
       tone: 'water',
-      at: obstacle,
+      at: foot,
       reachX: 6,
       reachY: 4,
-      sides,
+      sides: ['below', 'left', 'right', 'above'],
       tied: false,
     });
   }
@@ -132,17 +126,11 @@ function namedThings(picture: RepPicture): PictureThing[] {
   const offLine = (thing: PictureThing): number =>
     Math.abs(Math.atan2(thing.eastM - picture.sendFrom.eastM, thing.northM - picture.sendFrom.northM));
   const isCrowd = (thing: PictureThing): boolean =>
-    thing.kind === 'dummy' && thing.role === 'other' && thing.thing !== 'memory' && !thing.label;
+    thing.kind === 'dummy' && thing.role === 'other' && thing.goal === null && !thing.label;
   const crowd = picture.things.filter(isCrowd).sort((a, b) => offLine(a) - offLine(b));
   const named = [...picture.things.filter((thing) => !isCrowd(thing)), ...crowd.slice(0, 1)];
   return named.sort((a, b) => rank(a) - rank(b));
 }
 
 const rank = (thing: PictureThing): number =>
-  thing.role === 'asked' || thing.role === 'asked-unseen'
-    ? 0
-    : thing.kind === 'hazard'
-      ? 1
-      : thing.role === 'other'
-        ? 2
-        : 3;
+  thing.role === 'asked' ? 0 : thing.kind === 'hazard' ? 1 : thing.role === 'other' ? 2 : 3;

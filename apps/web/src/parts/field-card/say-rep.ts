@@ -5,7 +5,7 @@ import { type CardWords, thingDistanceM, thingName } from './label-rep.ts';
 export function sayRep(picture: RepPicture, words: CardWords): string {
   const way = picture.strokes.map((stroke) => sayStroke(stroke, words)).filter((text) => text !== '');
   const things = picture.things.map((thing) =>
-    words.thingAt(thingName(thing, picture, words), thingDistanceM(thing, picture)),
+    words.thingAt(thingName(thing, words), thingDistanceM(thing, picture)),
   );
   const handlerM = Math.hypot(
     picture.handlerAt.eastM - picture.sendFrom.eastM,
@@ -14,7 +14,8 @@ export function sayRep(picture: RepPicture, words: CardWords): string {
   const where = handlerM > 1 ? [words.said.handlerApart(handlerM)] : [];
   const { windMPerS, windFromDeg } = picture.layout;
   const wind = windMPerS && windFromDeg !== undefined ? [words.wind(windMPerS)] : [];
-  const ground = [words.cover(picture.cover), words.obstacle(picture.obstacle)].filter((text) => text !== '');
+  const obstacles = picture.obstacles.map(({ level, on }) => words.said.obstacle(level, on));
+  const ground = [words.cover(picture.cover), ...obstacles].filter((text) => text !== '');
   const parts = [...way, ...things, ...where, ...ground, ...wind];
   const text = parts.length > 0 ? parts.join('; ') : words.said.nothing;
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;

@@ -7,7 +7,7 @@ type Thing = Extract<Mark, { mark: 'thing' }>;
 export function ThingMark({ mark }: { readonly mark: Thing }) {
   return (
     <g
-      className={`fc-thing fc-${mark.role}`}
+      className={`fc-thing fc-${mark.role}${mark.isUnseen ? ' fc-unseen' : ''}`}
       data-mark={mark.kind}
       data-role={mark.role}
       data-x={n(mark.at.x)}

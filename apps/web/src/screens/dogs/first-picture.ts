@@ -18,10 +18,10 @@ export const FIRST_PICTURE: RepPicture = {
     { kind: 'cast', side: 'left', from: { eastM: 0, northM: 18 }, to: BLIND, lengthM: 14 },
   ],
   things: [
-    { ...MEMORY, role: 'other' },
-    { ...BLIND, role: 'asked-unseen' },
+    { ...MEMORY, role: 'other', goal: 'memory' },
+    { ...BLIND, role: 'asked', goal: 'blind' },
   ],
   cover: 0,
-  obstacle: 1,
+  obstacles: [{ level: 1, on: 'cast', from: { eastM: 0, northM: 18 }, to: BLIND }],
   reachM: 30,
 };

@@ -1,5 +1,5 @@
 import type { Ask, Skill } from '../../ability/index.ts';
-import { castSide, type LaidLeg } from '../picture/chain-shape.ts';
+import { castSide, type LaidLeg } from '../picture/laid-leg.ts';
 
 /** The chain a skill is usually worked in (common practice, no source), before the record says otherwise. */
 const USUAL_CHAINS: Readonly<Record<Skill, readonly Skill[]>> = {

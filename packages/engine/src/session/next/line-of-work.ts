@@ -1,5 +1,5 @@
 import type { Skill } from '../../ability/index.ts';
-import { castSide } from '../picture/chain-shape.ts';
+import { castSide } from '../picture/laid-leg.ts';
 import { buildRep } from './choose.ts';
 import { endedSkills, type NextInput } from './session-state.ts';
 

@@ -7,7 +7,7 @@ import {
   type Skill,
   TEMPTATIONS,
 } from '../../ability/index.ts';
-import { castSide } from '../picture/chain-shape.ts';
+import { castSide } from '../picture/laid-leg.ts';
 
 /** Which way a field is moved: `harder` by one ordinary step of the trade, or `easier` by one. */
 export type StepWay = 'harder' | 'easier';

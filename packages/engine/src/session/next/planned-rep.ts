@@ -1,4 +1,4 @@
-import { castSide, type LaidLeg } from '../picture/chain-shape.ts';
+import { castSide, type LaidLeg } from '../picture/laid-leg.ts';
 import { layOut } from '../picture/lay-out.ts';
 import { isCleanSend } from './chains.ts';
 import type { Errand, PlannedLeg, PlannedRep, Purpose, Reason, Side } from './next-answer.ts';
@@ -30,7 +30,8 @@ function errands(input: NextInput, legs: readonly LaidLeg[]): Errand[] {
     ? new Set(layOut(before.asked).things.map((thing) => JSON.stringify(thing)))
     : new Set<string>();
   return layOut(legs)
-    .things.filter((thing) => !lying.has(JSON.stringify(thing)) || thing.thing === 'asked')
+    .things.filter((thing) => thing.kind !== 'other')
+    .filter((thing) => !lying.has(JSON.stringify(thing)) || thing.thing === 'asked')
     .map((thing) => ({
       do: thing.how === 'thrown' ? ('throw' as const) : ('place' as const),
       thing: thing.thing,

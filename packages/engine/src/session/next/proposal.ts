@@ -7,7 +7,7 @@ import {
   type LegQuestion,
   type Skill,
 } from '../../ability/index.ts';
-import type { LaidLeg } from '../picture/chain-shape.ts';
+import type { LaidLeg } from '../picture/laid-leg.ts';
 import { relinked } from './chains.ts';
 import { oneStep, RAISED_FIELDS, type StepWay } from './one-step.ts';
 import type { NextInput } from './session-state.ts';

@@ -1,6 +1,6 @@
 import type { AbilityFilter, Ask, Cause, Grade, LegQuestion, Skill } from '../../ability/index.ts';
 import type { Random } from '../../numeric/index.ts';
-import type { LaidLeg } from '../picture/chain-shape.ts';
+import type { LaidLeg } from '../picture/laid-leg.ts';
 import type { Purpose } from './next-answer.ts';
 import type { Success } from './success.ts';
 

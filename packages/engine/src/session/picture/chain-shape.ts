@@ -1,11 +1,7 @@
 import type { Ask, HandlerPlace, Skill } from '../../ability/index.ts';
 import { alongM, castBearingRad, type PlanePoint, SEND } from '../../ground/index.ts';
-
-/** One leg of a chain to be laid out and drawn. */
-export interface LaidLeg {
-  readonly skill: Skill;
-  readonly ask: Ask;
-}
+import { castSide, type LaidLeg } from './laid-leg.ts';
+import { type WayEnd, wayEnds } from './way-ends.ts';
 
 /** The way a chain of legs takes over the ground, metres from the send point, out to the north. */
 export interface ChainShape {
@@ -24,25 +20,14 @@ export interface ChainShape {
   readonly castFromSit: boolean;
   /** A recall or a delivery from a sit: the handler stays at the foot. */
   readonly comesHome: boolean;
-  /** Where the dummy to be picked up lies; `null` when none is. */
-  readonly asked: PlanePoint | null;
-  readonly askedUnseen: boolean;
-  readonly thrown: boolean;
-  /** What lies at the end of a line that is stopped and cast elsewhere. */
-  readonly memory: PlanePoint | null;
-  readonly memoryIsPost: boolean;
+  /** What lies at the end of the last way, `null` for nothing; a dummy may lie at a post. */
+  readonly asked: WayEnd | null;
+  /** What lies at the end of a way out that is stopped and cast elsewhere; `null` for nothing. */
+  readonly passed: WayEnd | null;
   readonly others: number;
   readonly gapDeg: number;
   readonly handlerPlace: HandlerPlace;
   readonly cover: number;
-  readonly obstacle: number;
-}
-
-const CAST_SIDES = { 'cast-left': 'left', 'cast-right': 'right', 'cast-back': 'back' } as const;
-
-/** The side of a cast skill, `null` for any other skill. */
-export function castSide(skill: Skill): 'left' | 'right' | 'back' | null {
-  return skill in CAST_SIDES ? CAST_SIDES[skill as keyof typeof CAST_SIDES] : null;
 }
 
 /** Distance at the easy end of every ask (contract). */
@@ -79,11 +64,9 @@ export function chainShape(legs: readonly LaidLeg[]): ChainShape {
   const turnDeg = cast?.ask.turnDeg ?? (side === 'back' ? 180 : 90);
   const castTo = side && castFrom ? alongM(castFrom, castBearingRad(side, turnDeg), castM) : null;
 
-  const draw = lead?.ask.temptation ?? 'none';
-  const end = alongM(SEND, 0, outM);
-  const somethingAtEnd = picksUp || send?.skill === 'mark' || draw !== 'none';
-  const asked = castTo && (picksUp || draw !== 'none') ? castTo : somethingAtEnd && !sit ? end : null;
-  const memory = castTo && side !== 'back' && (send || stop) && draw !== 'none' ? end : null;
+  // A dog that sits out there is sent nowhere but by the cast.
+  const wayOut = send ?? stop ?? (sit ? undefined : lead);
+  const outAt = alongM(SEND, 0, outM);
   return {
     send: send?.skill ?? null,
     outM,
@@ -95,16 +78,11 @@ export function chainShape(legs: readonly LaidLeg[]): ChainShape {
     sit,
     castFromSit: sit && cast !== undefined,
     comesHome: sit && recall !== undefined,
-    asked: asked && draw === 'post' && !picksUp ? null : asked,
-    askedUnseen: legs.some((leg) => leg.ask.blind === true),
-    thrown: send?.skill === 'mark' || draw === 'thrown-dummy' || draw === 'shot-and-dummy',
-    memory: memory ?? (draw === 'post' && !picksUp && !sit ? end : null),
-    memoryIsPost: draw === 'post',
+    ...wayEnds({ wayOut, outAt, cast, castTo, picksUp }),
     others: most(legs, (ask) => ask.otherDummies),
     gapDeg: Math.min(...legs.map((leg) => leg.ask.gapDeg ?? 180)),
     handlerPlace: lead?.ask.handlerPlace ?? 'between',
     cover: most(legs, (ask) => ask.cover),
-    obstacle: most(legs, (ask) => ask.obstacle),
   };
 }
 

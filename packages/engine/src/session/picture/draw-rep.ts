@@ -8,8 +8,10 @@ import {
   SEND,
 } from '../../ground/index.ts';
 import { blowWhenDogAtM, type StopConditions, usualStopConditions } from '../../whistle/index.ts';
-import { chainShape, type LaidLeg } from './chain-shape.ts';
-import { layOut } from './lay-out.ts';
+import { chainShape } from './chain-shape.ts';
+import type { LaidLeg } from './laid-leg.ts';
+import { goalOfThing, isAsked, layOut } from './lay-out.ts';
+import { obstaclesOf } from './obstacles.ts';
 
 /** What a picture needs beside the legs: wind to draw, and the dog's stop for the whistle point. */
 export interface PictureConditions {
@@ -33,13 +35,10 @@ export function drawnRep(legs: readonly LaidLeg[], conditions: PictureConditions
   const strokes = strokesOf(legs, conditions.stop ?? usualStopConditions);
   const things = layout.things.map((thing) => ({
     ...thing,
-    role:
-      thing.thing === 'asked'
-        ? shape.askedUnseen
-          ? ('asked-unseen' as const)
-          : ('asked' as const)
-        : ('other' as const),
+    role: isAsked(thing) ? ('asked' as const) : ('other' as const),
+    goal: goalOfThing(thing, shape),
   }));
+  const obstacles = obstaclesOf(legs, strokes, shape.outM);
   const sendFrom = layout.sendFrom ?? layout.handlerAt;
   return {
     layout,
@@ -49,8 +48,8 @@ export function drawnRep(legs: readonly LaidLeg[], conditions: PictureConditions
     strokes,
     things,
     cover: shape.cover,
-    obstacle: shape.obstacle,
-    reachM: reach([...things, ...strokes.flatMap(ends), layout.handlerAt]),
+    obstacles,
+    reachM: reach([...things, ...strokes.flatMap(ends), ...obstacles.map(({ to }) => to), layout.handlerAt]),
   };
 }
 
@@ -62,7 +61,7 @@ function strokesOf(legs: readonly LaidLeg[], conditions: StopConditions): RepStr
   if (runsM !== null) strokes.push({ kind: 'line', from: SEND, to: alongM(SEND, 0, runsM), lengthM: runsM });
   if (shape.stopM !== null) {
     const at = alongM(SEND, 0, shape.stopM);
-    if (shape.outM > shape.stopM + 0.5 && (shape.castSide === null || shape.memory)) {
+    if (shape.outM > shape.stopM + 0.5 && (shape.castSide === null || shape.passed)) {
       strokes.push({ kind: 'unrun', from: at, to: alongM(SEND, 0, shape.outM) });
     }
     strokes.push({ kind: 'stop', at, distanceM: shape.stopM });
