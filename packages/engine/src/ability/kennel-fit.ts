@@ -1,4 +1,3 @@
-import { searchMaximum } from '../numeric/index.ts';
 import { createAbilityFilter } from './filter.ts';
 import type { LegResult } from './leg.ts';
 import { type AbilityPriors, shippedPriors } from './priors.ts';
@@ -52,13 +51,17 @@ export interface FitProgress {
   readonly most: number;
 }
 
-const MOST_STEPS = 120;
 /** A fit listens to the latest legs, so many: seven numbers ask for no more, and a command must not wait (our judgement, 2026). */
-const MOST_LEGS = 1200;
-/** Nats still to be gained at which the search rests: a tenth of what a single leg may say. */
-const TOLERANCE = 0.1;
-/** In sds of the strays: small beside 1, large beside the filter's rounding. */
-const DIFFERENCE = 0.02;
+const MOST_LEGS = 1000;
+/** How far to either side each number is looked at, and how far it goes in one round, in sds of its stray. */
+const LOOK = 1;
+const FARTHEST = 2;
+/** The numbers are looked at one by one; together they may overshoot, so part of the way is tried too. */
+const SHARES = [1, 0.6] as const;
+/** Rounds of looking, and what one must have gained, in nats, for another. */
+const ROUNDS = 4;
+const WORTH_A_ROUND = 2;
+const MOST_STEPS = 1 + ROUNDS * (2 * FITTED.length + SHARES.length);
 
 /** The priors, so many sds from the given ones in each fitted number. */
 function strayed(priors: AbilityPriors, z: ArrayLike<number>): AbilityPriors {
@@ -102,18 +105,46 @@ export function* fittingKennel(
     return { kind: 'tooFewLegs', have: scored.length, need: KENNEL_FIT_NEEDS.legs };
   const latest = legs.slice(-MOST_LEGS);
   const shipped = filterEvidence(latest, priors);
-  let best = { priors, nats: shipped, value: shipped };
-  const search = searchMaximum(new Float64Array(FITTED.length), TOLERANCE, DIFFERENCE);
-  let asked = search.next();
-  for (let steps = 1; steps <= MOST_STEPS && !asked.done; steps++) {
-    const there = strayed(priors, asked.value);
-    const nats = filterEvidence(latest, there);
-    const value = nats - asked.value.reduce((sum, z) => sum + (z * z) / 2, 0);
-    if (value > best.value) best = { priors: there, nats, value };
-    asked = search.next(value);
-    yield { steps, most: MOST_STEPS };
+  let best = { z: new Float64Array(FITTED.length), nats: shipped, value: shipped };
+  let steps = 1;
+  const tried = (z: Float64Array): number => {
+    const nats = filterEvidence(latest, strayed(priors, z));
+    const value = nats - z.reduce((sum, one) => sum + (one * one) / 2, 0);
+    if (value > best.value) best = { z, nats, value };
+    steps += 1;
+    return value;
+  };
+  for (let round = 0; round < ROUNDS; round++) {
+    const from = best;
+    const way = new Float64Array(FITTED.length);
+    for (let i = 0; i < FITTED.length; i++) {
+      const sides: number[] = [];
+      for (const side of [-LOOK, LOOK]) {
+        const beside = from.z.slice();
+        beside[i]! += side;
+        sides.push(tried(beside));
+        yield { steps, most: MOST_STEPS };
+      }
+      way[i] = vertex(sides[0]!, from.value, sides[1]!);
+    }
+    for (const share of SHARES) {
+      tried(from.z.map((z, i) => z + share * way[i]!));
+      yield { steps, most: MOST_STEPS };
+    }
+    if (best.value - from.value < WORTH_A_ROUND) break;
   }
-  return { kind: 'fitted', priors: best.priors, legs: scored.length, dogs, gainNats: best.nats - shipped };
+  const fitted = strayed(priors, best.z);
+  return { kind: 'fitted', priors: fitted, legs: scored.length, dogs, gainNats: best.nats - shipped };
+}
+
+/**
+ * Top of the parabola through the values at -LOOK, 0 and LOOK, at most FARTHEST away. The weak prior alone bends it by 1; where the
+ * evidence bends it up, it counts as half of that.
+ */
+function vertex(below: number, here: number, above: number): number {
+  const slope = (above - below) / (2 * LOOK);
+  const bend = Math.max(0.5, (2 * here - above - below) / LOOK ** 2);
+  return Math.min(FARTHEST, Math.max(-FARTHEST, slope / bend));
 }
 
 /**
