@@ -17,10 +17,10 @@ export function thingName(thing: PictureThing, words: CardWords): string {
 
 const apartM = (a: PlanePoint, b: PlanePoint): number => Math.hypot(a.eastM - b.eastM, a.northM - b.northM);
 
-/** How far a thing lies: along the cast that goes to it, else from the send point. Metres. */
+/** How far a thing lies along the way that goes to it: the cast's where it is cast to, else from the send point. Metres. */
 export function thingDistanceM(thing: PictureThing, picture: RepPicture): number {
   const cast = picture.strokes.find((stroke) => stroke.kind === 'cast');
-  if (cast && apartM(thing, cast.to) < 0.5) return cast.lengthM;
+  if (cast && thing.role === 'asked' && apartM(thing, cast.to) < 0.5) return cast.lengthM;
   return apartM(thing, picture.sendFrom);
 }
 

@@ -149,6 +149,11 @@ describe('worked by hand, in the words of the trade', () => {
       ['blind, 36 m'],
     ],
     [[line({ blind: true }), ...home], 'Line to the blind.', ['blind, 76 m']],
+    [
+      [line({ temptation: 'post' }), stop, cast('cast-back', { temptation: 'placed-dummy' }), ...home],
+      'Line to the post, stop, back to the memory.',
+      ['memory, 36 m', 'post, 76 m'],
+    ],
     [[line({ temptation: 'game' }), ...home], 'Line to the game.', ['game, 76 m']],
   ])('%#', (legs, sentence, labels) => {
     expect(WORDS.ask.rep(legs)).toBe(sentence);

@@ -150,8 +150,8 @@ describe('what lies out is named by the leg that goes to it', () => {
       'a dummy at a post',
       [line({ temptation: 'post' }), ...home],
       [
-        [0, 50, null],
         [0, 50, 'post'],
+        [0, 50, null],
       ],
     ],
     ['a post alone', [line({ temptation: 'post' })], [[0, 50, 'post']]],

@@ -38,7 +38,7 @@ function thingsAt(end: WayEnd | null, names: EndNames): Thing[] {
   const lies: Thing = { thing: names.dummy, kind: 'dummy', ...at, how: thrown ? 'thrown' : 'placed' };
   const post: Thing = { thing: names.post, kind: 'post', ...at, how: 'placed' };
   if (goal === 'game') return [{ thing: names.dummy, kind: 'other', ...at }];
-  return [...(hasDummy ? [lies] : []), ...(goal === 'post' ? [post] : [])];
+  return [...(goal === 'post' ? [post] : []), ...(hasDummy ? [lies] : [])];
 }
 
 /** Whether a thing of a layout is what its rep is about. */
