@@ -91,7 +91,9 @@ export function filterEvidence(legs: readonly LegResult[], priors: AbilityPriors
 /**
  * Empirical Bayes for one kennel: the spreads between dogs, days and asks, the mean ability and the gain of a session that
  * make its record likeliest, under weak priors centred on the shipped values (MAP of `filterEvidence`). Legs in time
- * order, of all dogs; it listens to the latest 800. Valid for what comes after these legs: chances stated for them by its outcome would know their end.
+ * order, of all dogs; it listens to the latest 800. Valid for what comes after these legs: chances stated for them by its
+ * outcome would know their end. Each round looks at every number to both sides, takes the tops of the parabolas, and tries
+ * the whole way there and a part of it.
  * As a conversation: it yields after each evaluation, so that the caller may pause, report or leave it at that.
  */
 export function* fittingKennel(
