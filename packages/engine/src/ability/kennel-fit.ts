@@ -63,6 +63,13 @@ const ROUNDS = 3;
 const WORTH_A_ROUND = 2;
 const MOST_STEPS = 1 + ROUNDS * (2 * FITTED.length + SHARES.length);
 
+/** A place in the search: how far each number strays, in sds; the evidence there, and that with the weak prior. */
+interface Aim {
+  readonly z: Float64Array;
+  readonly nats: number;
+  readonly value: number;
+}
+
 /** The priors, so many sds from the given ones in each fitted number. */
 function strayed(priors: AbilityPriors, z: ArrayLike<number>): AbilityPriors {
   const moved: Partial<Record<FittedName, number>> = {};
@@ -107,7 +114,7 @@ export function* fittingKennel(
     return { kind: 'tooFewLegs', have: scored.length, need: KENNEL_FIT_NEEDS.legs };
   const latest = legs.slice(-MOST_LEGS);
   const shipped = filterEvidence(latest, priors);
-  let best = { z: new Float64Array(FITTED.length), nats: shipped, value: shipped };
+  let best: Aim = { z: new Float64Array(FITTED.length), nats: shipped, value: shipped };
   let steps = 1;
   const tried = (z: Float64Array): number => {
     const nats = filterEvidence(latest, strayed(priors, z));
