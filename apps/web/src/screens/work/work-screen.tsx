@@ -65,8 +65,17 @@ export function WorkScreen({ session }: { readonly session: string }) {
 
 function Part({ screen, isRough, taps }: Parameters<typeof RepScreen>[0]) {
   const { view, chosen } = screen;
-  if (view.breakRunning !== null) return <BreakScreen running={view.breakRunning} taps={taps} />;
-  if (view.asked === null && chosen === null) return <PauseScreen screen={screen} taps={taps} />;
+  const { breakRunning } = view;
+  const isPause = breakRunning === null && view.asked === null && chosen === null;
+  // No key answers before the record is read: a tap that is let fall would look like one that was taken.
+  if (breakRunning !== null || isPause) {
+    return (
+      <fieldset className="work-held" disabled={isRough}>
+        {isPause && <PauseScreen screen={screen} taps={taps} />}
+        {breakRunning !== null && <BreakScreen running={breakRunning} taps={taps} />}
+      </fieldset>
+    );
+  }
   return <RepScreen screen={screen} isRough={isRough} taps={taps} />;
 }
 
