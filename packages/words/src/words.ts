@@ -9,6 +9,8 @@ import { pictureWords } from './picture.ts';
 import { reasonWords } from './reasons.ts';
 import { dogWords } from './screens/dog.ts';
 import { dogsWords } from './screens/dogs.ts';
+import { progressWords } from './screens/progress.ts';
+import { proofingWords } from './screens/proofing.ts';
 import { setupWords } from './screens/setup.ts';
 import { shellWords } from './screens/shell.ts';
 import { whyScreenWords } from './screens/why.ts';
@@ -29,10 +31,12 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
   const chances = chanceWords();
   const changes = changeWords(t, trade);
   const steps = stepWords();
+  const ask = askWords(t, trade);
+  const time = timeWords(t);
   return {
     tongue: t,
     trade,
-    ask: askWords(t, trade),
+    ask,
     steps,
     chances,
     changes,
@@ -41,11 +45,13 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
     failures: failureWords(),
     patterns: patternWords(t),
     picture: pictureWords(t),
-    time: timeWords(t),
+    time,
     cautions: cautionWords(t),
     shell: shellWords(),
     dogs: dogsWords(t),
     dog: dogWords(t),
+    progress: progressWords(t, ask, chances, time),
+    proofing: proofingWords(t, trade, chances, time),
     setup: setupWords(t),
     work: workWords(t, trade),
     whySheet: whyScreenWords(t, steps),

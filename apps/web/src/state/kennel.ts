@@ -1,4 +1,5 @@
-import type { PatternsView, TapFact, WhyView } from '@sedgeline/projections';
+import type { Skill } from '@sedgeline/engine/ability';
+import type { PatternsView, ProgressView, ProofingView, TapFact, WhyView } from '@sedgeline/projections';
 import type { KennelCalls, KennelPush, RecordName, Tap, TapAnswer } from '../workers/kennel-calls.ts';
 import { callThrough, type Remote } from '../workers/rpc.ts';
 import { startWorker } from './kennel-port.ts';
@@ -49,6 +50,10 @@ export const watchStanding = (dog: string | null): Promise<void> => worker().wat
 export const watchSession = (session: string): Promise<void> => worker().watch({ session });
 export const whyOf = (rep: string): Promise<WhyView | null> => worker().why(rep);
 export const patternsOf = (dog: string): Promise<PatternsView | null> => worker().patterns(dog);
+export const progressOf = (dog: string, skill: Skill): Promise<ProgressView | null> =>
+  worker().progress({ dog, skill });
+export const proofingOf = (dog: string, skill: Skill): Promise<ProofingView | null> =>
+  worker().proofing({ dog, skill });
 export const refreshWork = (): Promise<void> => worker().refresh();
 export const retrySaving = (): Promise<{ readonly saved: boolean }> => worker().retry();
 export const factsAsLines = (): Promise<string> => worker().factsAsLines();

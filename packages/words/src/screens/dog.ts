@@ -70,6 +70,7 @@ export function dogWords(t: Tongue) {
         } (slope ${t.number(slope, 2)}).`,
       columns: { stated: 'We said, in 100', happened: 'It was', legs: 'Legs', verdict: 'So' },
     },
+    closer: 'Look closer, skill by skill',
     work: (name: string): string => `Work ${name}`,
     carryOn: 'Carry on with the open session',
     empty: (name: string): string =>

@@ -2,6 +2,7 @@ import type { PatternsView, StandingView } from '@sedgeline/projections';
 import { Link } from 'wouter';
 import { Button } from '../../parts/button.tsx';
 import { useWords } from '../../parts/words-context.tsx';
+import { LookCloser } from './closer/look-closer.tsx';
 import './dog.css';
 import { Honesty } from './honesty.tsx';
 import { Patterns } from './patterns.tsx';
@@ -55,10 +56,21 @@ export function DogScreen({ view, patterns, hasOpenSession, nowMs, onWork }: Dog
           </ul>
           <div className="dog-cards">
             {view.skills.map((skill) => (
-              <SkillCard key={skill.skill} standing={skill} nowMs={nowMs} />
+              <SkillCard key={skill.skill} dog={view.dog} standing={skill} nowMs={nowMs} />
             ))}
           </div>
           <StandingTable name={view.name} skills={view.skills} nowMs={nowMs} />
+          <section className="closer-skills not-printed" aria-labelledby="closer-title">
+            <h2 id="closer-title">{words.dog.closer}</h2>
+            <ul>
+              {view.skills.map((skill) => (
+                <li key={skill.skill}>
+                  <h3>{words.trade.skillInWords(skill.skill)}</h3>
+                  <LookCloser dog={view.dog} standing={skill} nowMs={nowMs} />
+                </li>
+              ))}
+            </ul>
+          </section>
           {patterns !== null && <Patterns view={patterns} />}
           <Honesty honesty={view.honesty} />
         </>

@@ -1,11 +1,20 @@
 import type { SkillStanding } from '@sedgeline/projections';
 import { ChanceBar } from '../../parts/chance-bar/chance-bar.tsx';
 import { useWords } from '../../parts/words-context.tsx';
+import { LookCloser } from './closer/look-closer.tsx';
 import { RecentLegs } from './recent-legs.tsx';
 import { SkillNotes } from './skill-notes.tsx';
 
 /** One skill on a phone: three asks with their chances, recent legs, what was never proved. */
-export function SkillCard({ standing, nowMs }: { readonly standing: SkillStanding; readonly nowMs: number }) {
+export function SkillCard({
+  dog,
+  standing,
+  nowMs,
+}: {
+  readonly dog: string;
+  readonly standing: SkillStanding;
+  readonly nowMs: number;
+}) {
   const words = useWords();
   const worked =
     standing.lastWorkedMs === null ? '' : words.dog.worked(words.time.ago(standing.lastWorkedMs, nowMs));
@@ -31,6 +40,7 @@ export function SkillCard({ standing, nowMs }: { readonly standing: SkillStandin
       </ul>
       <RecentLegs standing={standing} />
       {standing.known && <SkillNotes standing={standing} />}
+      <LookCloser dog={dog} standing={standing} nowMs={nowMs} />
     </article>
   );
 }
