@@ -5,7 +5,11 @@ import { said } from './steps.ts';
 
 const STOP = said.trade.skillInWords('stop');
 
-async function openDemoDog(page: Page): Promise<void> {
+async function openDemoDog(page: Page, theme: 'sun' | 'dusk' = 'sun'): Promise<void> {
+  await page.addInitScript((name) => {
+    if (localStorage.getItem('sedgeline.settings') !== null) return;
+    localStorage.setItem('sedgeline.settings', JSON.stringify({ state: { theme: name }, version: 1 }));
+  }, theme);
   await page.goto('/');
   await page.getByRole('button', { name: said.dogs.first.demo }).click();
   await page.getByRole('link', { name: /Tansy/ }).first().click();
@@ -22,15 +26,19 @@ async function violations(page: Page): Promise<string[]> {
 
 const texts = (cells: Locator) => cells.evaluateAll((all) => all.map((cell) => cell.textContent ?? ''));
 
-for (const { name, use } of [
-  { name: 'on a phone', use: { viewport: { width: 390, height: 844 } } },
-  { name: 'on a laptop', use: { viewport: { width: 1280, height: 800 }, hasTouch: false } },
+for (const { name, theme, use } of [
+  { name: 'on a phone in Sun', theme: 'sun', use: { viewport: { width: 390, height: 844 } } },
+  {
+    name: 'on a laptop in Dusk',
+    theme: 'dusk',
+    use: { viewport: { width: 1280, height: 800 }, hasTouch: false },
+  },
 ] as const) {
   test.describe(name, () => {
     test.use(use);
 
     test('a skill over time: the picture has a mark a leg, the table a row a session', async ({ page }) => {
-      await openDemoDog(page);
+      await openDemoDog(page, theme);
       const summary = opens(page, said.progress.openFor(STOP));
       await summary.focus();
       await page.keyboard.press('Enter');
@@ -56,7 +64,7 @@ for (const { name, use } of [
     });
 
     test('where it was tried: an empty place says so, and what we would say', async ({ page }) => {
-      await openDemoDog(page);
+      await openDemoDog(page, theme);
       await opens(page, said.proofing.openFor(STOP)).click();
       const map = page.locator('[data-map="temptations"]:visible');
       await expect(map.locator('tbody tr')).toHaveCount(6);

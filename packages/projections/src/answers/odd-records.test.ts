@@ -1,6 +1,8 @@
 import { ASK_RANGES, type Ask, SKILLS } from '@sedgeline/engine/ability';
 import { describe, expect, it } from 'vitest';
 import { createKennel } from '../kennel-of-facts.ts';
+import { progressOfDog } from '../progress/progress-of-dog.ts';
+import { proofingOfDog } from '../proofing/proofing-map.ts';
 import { TrainingDay } from '../work/training-day.fixture.ts';
 import { chanceAnswer, nextAnswer, replayAnswer, standingAnswer } from './answers.ts';
 import { patternsAnswer } from './patterns-answer.ts';
@@ -101,6 +103,8 @@ describe('odd records', () => {
         patterns: patternsAnswer(kennel.record, kennel.timeline(), 'd', ({ pattern }) => pattern),
       };
       for (const skill of SKILLS) {
+        answers[`progress ${skill}`] = progressOfDog(kennel.record, kennel.timeline(), 'd', skill);
+        answers[`proofing ${skill}`] = proofingOfDog(kennel.record, kennel.timeline(), 'd', skill, atMs);
         for (const ask of [{}, hardest, least]) {
           const chance = chanceAnswer(kennel, { dog: 'd', skill, ask, ground: 'nowhere', atMs });
           answers[`chance ${skill} ${JSON.stringify(ask)}`] = chance;

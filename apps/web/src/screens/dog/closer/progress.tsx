@@ -3,6 +3,7 @@ import type { ProgressView } from '@sedgeline/projections';
 import { useCallback } from 'react';
 import { useWords } from '../../../parts/words-context.tsx';
 import { progressOf } from '../../../state/kennel.ts';
+import './progress.css';
 import { ProgressChart } from './progress-chart.tsx';
 import { useAnswer } from './use-answer.ts';
 

@@ -3,6 +3,7 @@ import type { ProofingView } from '@sedgeline/projections';
 import { useCallback } from 'react';
 import { useWords } from '../../../parts/words-context.tsx';
 import { proofingOf } from '../../../state/kennel.ts';
+import './proofing.css';
 import { ProofingTable, type ToldRow } from './proofing-table.tsx';
 import { useAnswer } from './use-answer.ts';
 
