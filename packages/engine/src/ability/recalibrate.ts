@@ -24,8 +24,8 @@ export type RecalibrationAnswer =
   | { readonly kind: 'notEarned'; readonly why: 'tooFewLegs'; readonly have: number; readonly need: number }
   | {
       readonly kind: 'notEarned';
-      /** `noGain`: learnt from the earlier legs it did not help the later ones. */
-      readonly why: 'slopeNearOne' | 'noGain';
+      /** `noGain`: learnt from the earlier legs it did not help the later ones. `tooFlat`: it would level all chances. */
+      readonly why: 'slopeNearOne' | 'noGain' | 'tooFlat';
       readonly slope: number;
       readonly interval90: readonly [number, number];
     };
@@ -36,6 +36,8 @@ const STRAY_SD = 0.5;
 /** Stated chances are held within these before their logit is taken. */
 const NEAREST_END = 1e-6;
 const LEAST_CHANCE = 1e-12;
+/** Under this slope a record contradicts the chances (all goods first, say): no correction makes sense of it (our judgement, 2026). */
+const FLATTEST = 0.3;
 /** Share of the legs that the trial correction is learnt from; it must help the others. */
 const TRIAL_SHARE = 2 / 3;
 const SEARCH = { steps: 400, tolerance: 1e-6, difference: 1e-3 } as const;
@@ -89,7 +91,7 @@ function fitted(legs: readonly StatedGrade[]) {
  * Whether stated chances deserve a correction. A cumulative-logit regression of the grade on the stated logits of both cuts
  * (Cox1958 for two grades; McCullagh1980), MAP with slope ~ N(1, 0.5^2) and intercepts ~ N(0, 0.5^2). Earned with 150
  * legs or more, if the slope's 90 % interval (Laplace) excludes 1 and the same correction, learnt from the first two thirds,
- * would have lowered the log loss of the last. Legs in time order.
+ * would have lowered the log loss of the last; never with a slope under 0.3. Legs in time order.
  */
 export function recalibrate(legs: readonly StatedGrade[]): RecalibrationAnswer {
   if (legs.length < FEWEST_LEGS) {
@@ -100,6 +102,7 @@ export function recalibrate(legs: readonly StatedGrade[]): RecalibrationAnswer {
   const interval90 = [slope - Z90 * sd, slope + Z90 * sd] as const;
   if (interval90[0] <= 1 && interval90[1] >= 1)
     return { kind: 'notEarned', why: 'slopeNearOne', slope, interval90 };
+  if (slope < FLATTEST) return { kind: 'notEarned', why: 'tooFlat', slope, interval90 };
   const cut = Math.floor(TRIAL_SHARE * legs.length);
   const later = legs.slice(cut);
   const trial = fitted(legs.slice(0, cut)).recalibration;

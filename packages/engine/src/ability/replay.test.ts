@@ -160,6 +160,13 @@ describe('recalibration', () => {
     // Binomial(60, 0.9) lies in 47..60 with 99.7 %; the prior about 1 leans a little.
     expect(inside).toBeGreaterThanOrEqual(46);
   });
+  it('is not earned by a record that contradicts the chances: it would level them all', () => {
+    for (const slope of [-0.5, 0, 0.1])
+      expect(recalibrate(statedLegs(2000, slope, [0.5, 0], 7))).toMatchObject({
+        kind: 'notEarned',
+        why: 'tooFlat',
+      });
+  });
   it('lowers the log loss of legs to come where it was earned', () => {
     const answer = recalibrate(statedLegs(800, 0.5, [0.3, 0], 5));
     if (answer.kind !== 'earned') throw new Error('expected to be earned');
