@@ -18,7 +18,7 @@ import { nextInSession, pictureConditions, workView } from './work/work-view.ts'
 class KennelOfFacts implements Kennel {
   readonly #builder = new RecordBuilder();
   readonly #fits: KennelFits;
-  readonly #timelines: Readonly<Record<Counting, AbilityTimeline>>;
+  #timelines: Readonly<Record<Counting, AbilityTimeline>>;
   #noted: TimelineState | null = null;
   #note: unknown = null;
 
@@ -66,7 +66,13 @@ class KennelOfFacts implements Kennel {
   *#fit({ key, legs }: WantedFit): Generator<FitProgress, FitNote> {
     const answer = yield* fittingKennel(legs);
     this.#fits.put(key, answer);
-    for (const timeline of Object.values(this.#timelines)) timeline.again();
+    // The past is walked again beside what is in use, which goes on answering until the new one is whole.
+    const excused = new AbilityTimeline({ fits: this.#fits });
+    yield* excused.updating(this.record);
+    this.#timelines = {
+      excused,
+      everything: new AbilityTimeline({ counting: 'everything', fits: this.#fits }),
+    };
     return [key, answer];
   }
 

@@ -1,4 +1,11 @@
-import type { AbilityFilter, Ask, Counting, LegQuestion, Skill } from '@sedgeline/engine/ability';
+import type {
+  AbilityFilter,
+  Ask,
+  Counting,
+  FitProgress,
+  LegQuestion,
+  Skill,
+} from '@sedgeline/engine/ability';
 import type { TrainingRecord } from '../record/training-record.ts';
 import { contextOf, type DogWalk } from './dog-walk.ts';
 import { KennelFits } from './kennel-fits.ts';
@@ -13,6 +20,9 @@ interface Checkpoint extends WalkState {
   /** Legs stated before it; `null` where it was taken up from a stored state, without them. */
   readonly legs: number | null;
 }
+
+/** Reps walked at one go, where others wait: some ten milliseconds on a phone (our judgement, 2026). */
+const REPS_A_STEP = 250;
 
 export interface TimelineOptions {
   readonly counting?: Counting;
@@ -74,9 +84,11 @@ export class AbilityTimeline {
     this.#walkFrom(walked === 0 ? this.#takeUpStored() : this.#goBack(same, walked));
   }
 
-  /** Walks everything again: a fit has come that was wanted. */
-  again(): void {
-    this.#walkFrom(this.#beginning());
+  /** `update` in steps of some hundred reps, between which others may be served. No `update` may come in between. */
+  *updating(record: TrainingRecord): Generator<FitProgress> {
+    const walked = this.#order.reps.length;
+    const same = this.#order.update(record);
+    yield* this.#steps(this.#goBack(same, walked));
   }
 
   /**
@@ -105,13 +117,19 @@ export class AbilityTimeline {
     return { dog, skill, session: at.session, atMs: at.atMs, ask, context };
   }
 
-  /** Walks on from a rep to the last, keeping the state before the last session. */
   #walkFrom(from: number): void {
+    const steps = this.#steps(from);
+    while (steps.next().done !== true);
+  }
+
+  /** Walks on from a rep to the last, keeping the state before the last session; yields every so often. */
+  *#steps(from: number): Generator<FitProgress> {
     const { reps } = this.#order;
     const last = reps.at(-1)?.session.session;
     const keepAt = reps.findIndex(({ session }) => session.session === last);
     for (let n = from; n < reps.length; n++) {
       const rep = reps[n]!;
+      if (n % REPS_A_STEP === 0) yield { steps: n, most: reps.length };
       if (this.#walk.isDue && this.#walk.begins(rep)) {
         if (this.#walk.stated === null) {
           n = this.#beginning() - 1;

@@ -8,6 +8,9 @@ const GROWN = 4;
 /** Recalibration is looked at here and at each doubling (engine design, 6). */
 const RECALIBRATE_AT = 150;
 
+/** It listens to the latest legs, so many: what the chances were worth lately, at a price that does not grow (our judgement, 2026). */
+export const RECALIBRATION_LEGS = 2000;
+
 /** A fit in use: what it came from. */
 export interface UsedFit extends KennelFit {
   /** Moment of the first leg that it speaks of, milliseconds since 1970 UTC. */

@@ -22,6 +22,7 @@ import {
   NO_OWN_FIGURES,
   type OwnFigures,
   ownPriors,
+  RECALIBRATION_LEGS,
   recalibrationTriesBy,
 } from './own-figures.ts';
 import type { OrderedRep } from './rep-order.ts';
@@ -107,7 +108,7 @@ export class RecordWalk {
     }
     const tries = recalibrationTriesBy(this.#own.scored);
     if (tries > this.#own.recalibrationTries) {
-      const outcomes = stated.filter(({ result }) => result.weight > 0);
+      const outcomes = stated.filter(({ result }) => result.weight > 0).slice(-RECALIBRATION_LEGS);
       const answer = recalibrate(
         outcomes.map(({ plain, result }) => ({ chance: plain, grade: result.grade })),
       );
