@@ -11,3 +11,5 @@ export type { Success } from './next/success.ts';
 export * from './picture/draw-rep.ts';
 export { castSide, type LaidLeg } from './picture/laid-leg.ts';
 export { layOut } from './picture/lay-out.ts';
+export * from './plan/plan.ts';
+export * from './plan/rule-verdict.ts';
