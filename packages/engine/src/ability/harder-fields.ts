@@ -46,7 +46,9 @@ export function harderFields(now: Ask, then: Ask, skill: Skill): readonly (reado
   const isCast = skill.startsWith('cast-');
   const harder = FIELDS.filter(
     (field) =>
-      (field !== 'turnDeg' || isCast) && hardness(field, now, skill) > hardness(field, then, skill) + 1e-9,
+      now[field] !== then[field] &&
+      (field !== 'turnDeg' || isCast) &&
+      hardness(field, now, skill) > hardness(field, then, skill) + 1e-9,
   );
   const both = harder.includes('distanceM') && harder.includes('wayFraction');
   if (!both || !(skill === 'stop' || isCast)) return harder.map((field) => [field]);

@@ -30,14 +30,17 @@ export function basedStep<Base extends WellDone>(
   question: LegQuestion,
   successes: readonly Base[],
 ): BasedStep<Base> | null {
+  const among = successes.slice(-LAST_SUCCESSES).map((base) => ({
+    base,
+    harder: harderFields(question.ask, base.question.ask, question.skill),
+  }));
+  const fewest = Math.min(...among.map(({ harder }) => harder.length));
   let best: BasedStep<Base> | null = null;
-  for (const base of successes.slice(-LAST_SUCCESSES)) {
-    const harder = harderFields(question.ask, base.question.ask, question.skill);
-    if (best && harder.length > best.harder.length) continue;
+  // Only what ties at the fewest needs its stretch, which costs far more than counting fields.
+  for (const { base, harder } of among) {
+    if (harder.length > fewest) continue;
     const stretch = filter.stretch(question, base.question);
-    if (best === null || harder.length < best.harder.length || stretch.mean <= best.stretch.mean) {
-      best = { base, harder, stretch };
-    }
+    if (best === null || stretch.mean <= best.stretch.mean) best = { base, harder, stretch };
   }
   return best;
 }
