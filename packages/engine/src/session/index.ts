@@ -6,6 +6,7 @@ export { nextRep, sessionMinutes } from './next/next-rep.ts';
 export { oneStep, RAISED_FIELDS } from './next/one-step.ts';
 export { plannedRep } from './next/planned-rep.ts';
 export { goodOf, type Proposal, proposed } from './next/proposal.ts';
+export { raisedLeg, raisedReason } from './next/raised-reason.ts';
 export type * from './next/session-state.ts';
 export type { Success } from './next/success.ts';
 export * from './picture/draw-rep.ts';

@@ -16,6 +16,8 @@ import {
   plannedRep,
   proposed,
   type Reason,
+  raisedLeg,
+  raisedReason,
   straightThrough,
 } from '@sedgeline/engine/session';
 import type { AskedRep, Turn } from '../kennel.ts';
@@ -41,7 +43,7 @@ function judged(
 export function judgeRep(input: NextInput, rep: AskedRep, conditions: PictureConditions): JudgedRep {
   const proposal = proposed(input, rep.legs, focusOf(rep.legs, input.focus));
   const purpose: Purpose = isPurpose(rep.purpose) ? rep.purpose : isCleanSend(rep.legs) ? 'clean' : 'build';
-  return judged(input, proposal, purpose, stepReasons(proposal), conditions);
+  return judged(input, proposal, purpose, stepReasons(input, proposal), conditions);
 }
 
 /** The rep one step harder or easier, or straight through; `null` where there is nothing that way. */
@@ -96,22 +98,12 @@ function turnReasons(was: Proposal, now: Proposal, turn: 'harder' | 'easier'): R
 }
 
 /** What a rep of the handler's own raises against its base. */
-function stepReasons(proposal: Proposal): Reason[] {
+function stepReasons(input: NextInput, proposal: Proposal): Reason[] {
   const leg = proposal.legs[proposal.focus];
   if (!leg) return [];
-  if (leg.step === null)
-    return [{ code: 'nothing-known-yet', skill: leg.skill, chanceNow: leg.forecast.chance.good }];
-  const field = proposal.raised[0];
-  if (field === undefined)
-    return [{ code: 'hold-here', skill: leg.skill, chanceNow: leg.forecast.chance.good }];
-  return [
-    {
-      code: 'one-thing-raised',
-      skill: leg.skill,
-      field,
-      from: fieldValue(leg.step.base.question.ask, field),
-      to: fieldValue(leg.ask, field),
-      chanceNow: leg.forecast.chance.good,
-    },
-  ];
+  const chanceNow = leg.forecast.chance.good;
+  if (leg.step === null) return [{ code: 'nothing-known-yet', skill: leg.skill, chanceNow }];
+  const raised = raisedLeg(proposal);
+  if (raised === null) return [{ code: 'hold-here', skill: leg.skill, chanceNow }];
+  return [raisedReason(input, raised.leg, raised.field)];
 }

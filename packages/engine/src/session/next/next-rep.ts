@@ -1,4 +1,4 @@
-import type { AskField, Skill } from '../../ability/index.ts';
+import type { Skill } from '../../ability/index.ts';
 import { afterExcused, afterMiss } from './after-miss.ts';
 import { askNext, endHere } from './answer.ts';
 import { straightThrough } from './chains.ts';
@@ -6,8 +6,8 @@ import { BAND, buildRep, easierRep, knownRep, likeliestRep } from './choose.ts';
 import { finish } from './finish.ts';
 import { lineOfWork } from './line-of-work.ts';
 import type { NextAnswer, Reason } from './next-answer.ts';
-import { goodOf, type Proposal, type ProposedLeg, proposed } from './proposal.ts';
-import { raisedReason } from './raised-reason.ts';
+import { goodOf, type Proposal, proposed } from './proposal.ts';
+import { raisedLeg, raisedReason } from './raised-reason.ts';
 import { type NextInput, wentWell } from './session-state.ts';
 
 /** Lengths of a session and of work without a break (common practice, no source; contract "Details"). */
@@ -113,16 +113,6 @@ function elsewhere(input: NextInput): Proposal | null {
       (proposal) => proposal.least >= Math.max(BAND.least, VARY_CHANCE) && isElsewhere(proposal),
     ) ?? null
   );
-}
-
-/** The leg that is harder than its base, and the field it is harder in; `null` where the rep only holds. */
-function raisedLeg(rep: Proposal): { readonly leg: ProposedLeg; readonly field: AskField } | null {
-  for (const leg of [rep.legs[rep.focus], ...rep.legs]) {
-    const group = leg?.step?.harder[0];
-    const field = group?.includes('distanceM') ? 'distanceM' : group?.[0];
-    if (leg?.step && field !== undefined && leg.step.stretch.mean > 0) return { leg, field };
-  }
-  return null;
 }
 
 /** Why this build: which field moved from what to what, and the two chances. */
