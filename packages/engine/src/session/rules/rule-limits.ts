@@ -1,0 +1,32 @@
+/**
+ * What the rules of a plan are held to (contract, "How the rules are counted"; common practice, no source). The figures
+ * for age and heat are cautious, and no safe limits: the vet's word goes first.
+ */
+export const RULE_LIMITS = {
+  /** Chance of not missed of each leg of a known thing: the first rep and the finish. */
+  known: 0.85,
+  /** Chance of not missed of each leg that is within reach. */
+  withinReach: 0.65,
+  /** Reps with a cast to the left and to the right may differ by so many. */
+  sidesApart: 1,
+  /** Most reps and minutes without a break. */
+  stretchReps: 12,
+  stretchMinutes: 12,
+  /** From so many stops on, their parts of the way have to span so much. */
+  stopsToVary: 3,
+  waySpan: 0.25,
+  leastRepS: 25,
+  grownMonths: 12,
+  youngLineM: 80,
+  youngObstacle: 2,
+  puppyMonths: 6,
+  puppyMinutes: 12,
+  hotC: 30,
+  closeC: 27,
+  closeHumidityPct: 70,
+  hotReps: 8,
+  hotMinutes: 10,
+} as const;
+
+/** Slack of every comparison of chances, minutes and parts of the way: rounding of sums in doubles, far below what is shown. */
+export const ROUNDING = 1e-9;
