@@ -53,7 +53,7 @@ export interface FitProgress {
 
 /** A fit listens to the latest legs, so many: seven numbers ask for no more, and a command must not wait (our judgement, 2026). */
 const MOST_LEGS = 800;
-/** How far to either side each number is looked at, and how far it goes in one round, in sds of its stray. */
+/** How far to either side each number is looked at, and how far it may stray in all, in sds: three dogs may not say more. */
 const LOOK = 1;
 const FARTHEST = 2;
 /** The numbers are looked at one by one; together they may overshoot, so part of the way is tried too. */
@@ -116,7 +116,8 @@ export function* fittingKennel(
   const shipped = filterEvidence(latest, priors);
   let best: Aim = { z: new Float64Array(FITTED.length), nats: shipped, value: shipped };
   let steps = 1;
-  const tried = (z: Float64Array): number => {
+  const tried = (anywhere: Float64Array): number => {
+    const z = anywhere.map(within);
     const nats = filterEvidence(latest, strayed(priors, z));
     const value = nats - z.reduce((sum, one) => sum + (one * one) / 2, 0);
     if (value > best.value) best = { z, nats, value };
@@ -146,14 +147,16 @@ export function* fittingKennel(
   return { kind: 'fitted', priors: fitted, legs: scored.length, dogs, gainNats: best.nats - shipped };
 }
 
+const within = (z: number): number => Math.min(FARTHEST, Math.max(-FARTHEST, z));
+
 /**
- * Top of the parabola through the values at -LOOK, 0 and LOOK, at most FARTHEST away. The weak prior alone bends it by 1; where the
+ * Top of the parabola through the values at -LOOK, 0 and LOOK. The weak prior alone bends it by 1; where the
  * evidence bends it up, it counts as half of that.
  */
 function vertex(below: number, here: number, above: number): number {
   const slope = (above - below) / (2 * LOOK);
   const bend = Math.max(0.5, (2 * here - above - below) / LOOK ** 2);
-  return Math.min(FARTHEST, Math.max(-FARTHEST, slope / bend));
+  return within(slope / bend);
 }
 
 /**
