@@ -100,8 +100,8 @@ function overMinutes(
   code: 'too-long-for-age' | 'too-much-for-the-heat',
 ): RuleVerdict | null {
   const { p50 } = plan.minutesExpected;
-  if (p50 <= limit + ROUNDING) return null;
-  if (!(p50 >= 0)) {
+  if (p50 >= 0 && p50 <= limit + ROUNDING) return null;
+  if (!(p50 >= 0 && p50 < Infinity)) {
     return broken(RULE, { code: 'time-not-stated', reps: [] }, { code: 'state-it-anew', reps: [] });
   }
   const to = Math.floor((plan.reps.length * limit) / p50);
