@@ -13,6 +13,8 @@ export * from './order/index.ts';
 export * from './picture/draw-rep.ts';
 export { castSide, type LaidLeg } from './picture/laid-leg.ts';
 export { layOut } from './picture/lay-out.ts';
+export * from './plan/plan.ts';
+export * from './plan/rule-verdict.ts';
 export { judgePlan } from './rules/judge-plan.ts';
 export { type FalseClaim, falseClaims } from './rules/own-rules.ts';
 export type { PlanFacts } from './rules/plan-facts.ts';
