@@ -38,6 +38,16 @@ function doublings(metres: number | undefined): number {
   return metres === undefined || metres <= 5 ? 0 : Math.log2(metres / 5);
 }
 
+/** Demand of a lay-off of so many days, 0 and more. */
+export function lapseDemand(daysSinceWorked: number): number {
+  return Math.log2(1 + daysSinceWorked / 7);
+}
+
+/** Demand of an age in months, 0 where it is not known. */
+export function youngDemand(ageMonths: number | null): number {
+  return ageMonths === null ? 0 : Math.min(1.5, Math.max(0, 12 - ageMonths) / 6);
+}
+
 function turnDemand(skill: Skill, turnDeg: number | undefined): number {
   if (turnDeg === undefined) return 0;
   if (skill === 'cast-back') return (180 - turnDeg) / 45;
@@ -81,9 +91,9 @@ export function demandVector(
   out[14] = Math.log2(1 + (ask.crew ?? 0));
   out[15] = sessions === null ? 0 : 1 / (1 + sessions);
   out[16] = Math.max(0, context.repsSinceBreak - 8) / 4;
-  out[17] = Math.log2(1 + context.daysSinceWorked / 7);
+  out[17] = lapseDemand(context.daysSinceWorked);
   out[18] = STOPS_RUNNING_SKILLS.has(skill) ? Math.min(5, context.stopsRunning) : 0;
   out[19] = late * temptation;
-  out[20] = age === null ? 0 : Math.min(1.5, Math.max(0, 12 - age) / 6);
+  out[20] = youngDemand(age);
   return out;
 }
