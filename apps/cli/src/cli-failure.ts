@@ -13,6 +13,7 @@ export type CliCode =
   | 'UNKNOWN_SESSION'
   | 'UNKNOWN_GROUND'
   | 'UNKNOWN_REP'
+  | 'UNKNOWN_GOAL'
   | 'NOTHING_THERE';
 
 /** Everything that one line of error tells. */

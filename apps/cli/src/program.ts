@@ -4,6 +4,7 @@ import { addChance } from './commands/chance.ts';
 import { addCheck } from './commands/check.ts';
 import type { Exit } from './commands/command.ts';
 import { addDemo } from './commands/demo.ts';
+import { addForecast } from './commands/forecast.ts';
 import { addNext } from './commands/next.ts';
 import { addPatterns } from './commands/patterns.ts';
 import { addReplay } from './commands/replay.ts';
@@ -28,7 +29,17 @@ export async function runProgram(args: readonly string[], terminal: Terminal): P
       writeErr: () => undefined,
       outputError: () => undefined,
     });
-  for (const add of [addCheck, addStanding, addChance, addReplay, addWhy, addPatterns, addNext, addDemo]) {
+  for (const add of [
+    addCheck,
+    addStanding,
+    addChance,
+    addReplay,
+    addWhy,
+    addPatterns,
+    addForecast,
+    addNext,
+    addDemo,
+  ]) {
     add(program, terminal, (status) => {
       exit = status;
     });

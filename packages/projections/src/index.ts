@@ -10,6 +10,8 @@ export { proofingOfDog } from './proofing/proofing-map.ts';
 export * from './record/asked-chain.ts';
 export { foldRecord, RecordBuilder } from './record/record-builder.ts';
 export type * from './record/training-record.ts';
+export { forecastAnswer } from './season/forecast-answer.ts';
+export * from './season/forecast-of-goal.ts';
 export * from './standing/reference-asks.ts';
 export { KNOWN_LEGS } from './standing/standing.ts';
 export type * from './tap-fact.ts';

@@ -15,6 +15,7 @@ import { setupWords } from './screens/setup.ts';
 import { shellWords } from './screens/shell.ts';
 import { whyScreenWords } from './screens/why.ts';
 import { workWords } from './screens/work.ts';
+import { seasonWords } from './season.ts';
 import { stepWords } from './steps.ts';
 import { timeWords } from './time.ts';
 import { tongue, type Units } from './tongue.ts';
@@ -33,6 +34,7 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
   const steps = stepWords();
   const ask = askWords(t, trade);
   const time = timeWords(t);
+  const why = whyWords(t, trade, chances, changes);
   return {
     tongue: t,
     trade,
@@ -41,10 +43,11 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
     chances,
     changes,
     reasons: reasonWords(t, trade, chances, changes),
-    why: whyWords(t, trade, chances, changes),
+    why,
     failures: failureWords(),
     patterns: patternWords(t),
     picture: pictureWords(t),
+    season: seasonWords(t, trade, chances, time, why),
     time,
     cautions: cautionWords(t),
     shell: shellWords(),
