@@ -24,7 +24,10 @@ export interface PlanFacts {
   readonly lateOrders?: readonly (readonly boolean[])[] | undefined;
   /** Numbers of the reps that the handler will not have changed. */
   readonly locked?: readonly number[] | undefined;
-  /** Logits by which one ask of a skill is harder than another; left out, bases that tie go by the newest. */
+  /**
+   * Logits by which one ask of a skill is harder than another; left out, bases that tie go by the newest. `now` and `then`
+   * are the very asks of the plan and of `successes`, so that their moments can be found by them.
+   */
   readonly stretch?: ((skill: Skill, now: Ask, then: Ask) => number) | undefined;
   /** The chances of these legs asked in the place (from 0) of a rep of the plan, after its earlier reps and breaks. */
   readonly chances?:
