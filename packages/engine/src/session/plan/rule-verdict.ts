@@ -1,4 +1,4 @@
-import type { AskField } from '../../ability/index.ts';
+import type { Ask, AskField } from '../../ability/index.ts';
 
 /** The rules of the trade that every plan is judged by (contract, "A plan"). */
 export const RULES = [
@@ -55,6 +55,8 @@ export interface RuleWhy {
   readonly reps: readonly number[];
   /** The things raised, where that is what breaks it. */
   readonly fields?: readonly AskField[] | undefined;
+  /** What those fields are raised to, in the first of the reps. */
+  readonly to?: Ask | undefined;
   /** The figure that breaks the rule and the one it is held against: minutes, metres, chances or counts, by the code. */
   readonly is?: number | undefined;
   readonly limit?: number | undefined;

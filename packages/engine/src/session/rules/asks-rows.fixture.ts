@@ -69,7 +69,13 @@ export const ASKS_ROWS: readonly RuleRow[] = [
     'one-thing-at-a-time',
     'two fields over the chain',
     legsOf(3, [leg('line', { distanceM: 50 }), leg('pickup', { temptation: 'thrown-dummy' })]),
-    { why: { code: 'raises-too-much', fields: ['distanceM', 'temptation'] } },
+    {
+      why: {
+        code: 'raises-too-much',
+        fields: ['distanceM', 'temptation'],
+        to: { distanceM: 50, temptation: 'thrown-dummy' },
+      },
+    },
   ],
   [
     'one-thing-at-a-time',

@@ -2,7 +2,7 @@ import type { LaidLeg } from '../picture/laid-leg.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { RuleVerdict } from '../plan/rule-verdict.ts';
 import type { PlanFacts } from './plan-facts.ts';
-import { raisedIn, successesBefore } from './raised.ts';
+import { namedIn, raisedIn, successesBefore } from './raised.ts';
 import { RULE_LIMITS } from './rule-limits.ts';
 import { careOf } from './safe.ts';
 import { isRepStated, leastNotMissed, leastOfRep, reaches } from './stated-chance.ts';
@@ -24,7 +24,8 @@ export function knownFirst(plan: Plan, facts: PlanFacts): RuleVerdict {
   const raised = raisedIn(first.legs, successesBefore(facts, plan, 0), facts);
   if (raised.hasNew) return broken(RULE, { code: 'nothing-known-yet', ...at }, begin, could);
   if (raised.fields.length > 0) {
-    return broken(RULE, { code: 'first-raises', ...at, fields: raised.fields }, begin, could);
+    const to = namedIn(first.legs, raised.fields);
+    return broken(RULE, { code: 'first-raises', ...at, fields: raised.fields, to }, begin, could);
   }
   if (!isRepStated(first)) {
     return broken(RULE, { code: 'chance-not-stated', ...at }, { code: 'state-it-anew', ...at }, could);

@@ -1,7 +1,7 @@
 import type { Plan } from '../plan/plan.ts';
 import type { RuleVerdict } from '../plan/rule-verdict.ts';
 import type { PlanFacts } from './plan-facts.ts';
-import { raisedIn, successesBefore } from './raised.ts';
+import { namedIn, raisedIn, successesBefore } from './raised.ts';
 import { broken, kept } from './verdict.ts';
 
 const RULE = 'one-thing-at-a-time';
@@ -23,17 +23,22 @@ export function oneThing(plan: Plan, facts: PlanFacts): RuleVerdict {
           : rep.purpose === 'build' && raised.fields.length === 0 && !raised.hasNew
             ? ('raises-nothing' as const)
             : null;
-    return { n: rep.n, code, fields: code === 'beyond-the-easy-end' ? raised.beyondEasy : raised.fields };
+    return {
+      n: rep.n,
+      code,
+      legs: rep.legs,
+      fields: code === 'beyond-the-easy-end' ? raised.beyondEasy : raised.fields,
+    };
   });
   const first = judged.find(({ code }) => code !== null);
   if (!first?.code) return kept(RULE);
-  const { code, fields } = first;
+  const { code, fields, legs } = first;
   const reps = judged.filter((rep) => rep.code === code).map(({ n }) => n);
   const mend = MENDS[code];
   if (code === 'raises-nothing') return broken(RULE, { code, reps }, { code: mend, reps }, true);
   return broken(
     RULE,
-    { code, reps, fields, is: fields.length, limit: 1 },
+    { code, reps, fields, to: namedIn(legs, fields), is: fields.length, limit: 1 },
     { code: mend, reps, fields },
     true,
   );

@@ -3,6 +3,12 @@ import type { LaidLeg } from '../picture/laid-leg.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { PlanFacts } from './plan-facts.ts';
 
+/** The fields of a chain's asks that are named, each from the last leg that gives it. */
+export function namedIn(legs: readonly LaidLeg[], fields: readonly AskField[]): Ask {
+  const given = legs.flatMap(({ ask }) => fields.map((field) => [field, ask[field]] as const));
+  return Object.fromEntries(given.filter(([, value]) => value !== undefined));
+}
+
 /** A base is one of so many of the last successes at the skill (contract, "Details"). */
 const LAST_SUCCESSES = 10;
 
