@@ -23,38 +23,42 @@ export function cleanNumber(sends: number, share: number, least: number, most: n
     throw new RangeError(
       `least, most: expected 0 <= least < ${share * sends} < most <= ${sends}, got ${least} and ${most}`,
     );
+  const ways = logWays(sends, least, most);
   let under = -LOG_ODDS_END;
   let over = LOG_ODDS_END;
-  // 60 halvings leave less than the rounding of a double.
-  for (let n = 0; n < 60; n++) {
+  // 55 halvings of 80 leave less than the rounding of a double.
+  for (let n = 0; n < 55; n++) {
     const middle = (under + over) / 2;
-    if (meanOf(cutBinomial(sends, middle, least, most)) < share * sends) under = middle;
+    if (meanOf(weighted(ways, middle), least) < share * sends) under = middle;
     else over = middle;
   }
   const logOdds = (under + over) / 2;
-  return { least, most, chances: cutBinomial(sends, logOdds, least, most), drawnWith: logistic(logOdds) };
-}
-
-/** Chances of each number when each send is drawn with these log odds: by logarithms, so that no odds overflow. */
-function cutBinomial(sends: number, logOdds: number, least: number, most: number): number[] {
-  const logs: number[] = [];
-  let log = 0;
-  for (let number = least; number <= most; number++) {
-    if (number > least) log += Math.log((sends - number + 1) / number) + logOdds;
-    logs.push(log);
-  }
-  const top = Math.max(...logs);
-  const weights = logs.map((one) => Math.exp(one - top));
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
   const chances = new Array<number>(sends + 1).fill(0);
-  weights.forEach((weight, n) => {
-    chances[least + n] = weight / total;
+  weighted(ways, logOdds).forEach((chance, n) => {
+    chances[least + n] = chance;
   });
-  return chances;
+  return { least, most, chances, drawnWith: logistic(logOdds) };
 }
 
-const meanOf = (chances: readonly number[]) =>
-  chances.reduce((sum, chance, number) => sum + chance * number, 0);
+/** Logarithm of the arrangements of each number from `least` to `most`, but for a constant. */
+function logWays(sends: number, least: number, most: number): number[] {
+  const logs = [0];
+  for (let number = least + 1; number <= most; number++)
+    logs.push(logs.at(-1)! + Math.log((sends - number + 1) / number));
+  return logs;
+}
+
+/** Chances of the numbers within bounds when each send is drawn with these log odds: by logarithms, so that no odds overflow. */
+function weighted(ways: readonly number[], logOdds: number): number[] {
+  const logs = ways.map((log, n) => log + n * logOdds);
+  const top = Math.max(...logs);
+  const weights = logs.map((log) => Math.exp(log - top));
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  return weights.map((weight) => weight / total);
+}
+
+const meanOf = (chances: readonly number[], least: number) =>
+  chances.reduce((sum, chance, n) => sum + chance * (least + n), 0);
 
 /** Every arrangement of a number being as likely: the chance that `among` given places hold exactly these `clean` ones. */
 export function chanceOfPattern({ chances }: CleanNumber, among: number, clean: number): number {

@@ -2,6 +2,7 @@ import type { Random } from '../../numeric/index.ts';
 import { type CleanHazard, cleanGuessability, cleanHazard, hazardSpread } from './clean-figures.ts';
 import { type CleanNumber, cleanNumber } from './clean-number.ts';
 import type { BestGuess } from './guessability.ts';
+import { ORDER_LIMITS } from './limits.ts';
 
 /**
  * How flat and how hard to guess the bounds have to leave the draw: inside the limits of 0.1 and 0.6, so that nothing that is
@@ -31,7 +32,8 @@ export interface CleanSends {
  * Which sends are run clean: every send but the first and the last is drawn with the same chance, and the number that comes is
  * accepted within bounds, so that the share stays near the dog's own (`wantedCleanShare`) and a clean send is as likely after
  * three stops as after none. No run of stops is forbidden. The bounds are the narrowest of a standard deviation either
- * way or more that leave the hazard flat within 0.08 and every simple rule under 0.57; a few sends leave no room for any, and may then hold no clean one. A fixed number merely
+ * way or more that leave the hazard flat within 0.08 and every simple rule under 0.57; fewer
+ * than eight drawn sends may hold no clean one. A fixed number merely
  * shuffled would make a clean send likelier after each stop. Drawn as the number first and then its places, which is the
  * same law and needs no second try.
  * @param sends all sends of the session, whole number 1..60, the first and the last among them
@@ -68,13 +70,27 @@ export function cleanSends(input: {
   };
 }
 
-/** The narrowest bounds that leave the draw flat and hard to guess; of two as narrow the one more even about the mean. */
+/**
+ * The narrowest bounds that leave the draw flat and hard to guess; of two as narrow the one more even about the mean. From eight
+ * drawn sends on one at least is clean, wherever such bounds are to be had.
+ */
 export function numberToDraw(drawn: number, share: number): CleanNumber {
+  const some = drawn >= ORDER_LIMITS.fromSends ? 1 : 0;
+  return (
+    boundedNumber(drawn, share, some) ?? boundedNumber(drawn, share, 0) ?? cleanNumber(drawn, share, 0, drawn)
+  );
+}
+
+function boundedNumber(drawn: number, share: number, fewest: number): CleanNumber | null {
   const mean = share * drawn;
   const narrowest = Math.max(1, Math.round(2 * Math.sqrt(mean * (1 - share))));
   for (let width = narrowest; width < drawn; width++) {
     const fitting: CleanNumber[] = [];
-    for (let least = Math.max(0, Math.floor(mean) - width); least < mean && least + width <= drawn; least++) {
+    for (
+      let least = Math.max(fewest, Math.floor(mean) - width);
+      least < mean && least + width <= drawn;
+      least++
+    ) {
       if (least + width <= mean) continue;
       const number = cleanNumber(drawn, share, least, least + width);
       if (hazardSpread(cleanHazard(number)) > FLAT_WITHIN) continue;
@@ -84,7 +100,7 @@ export function numberToDraw(drawn: number, share: number): CleanNumber {
     const [first, ...others] = fitting;
     if (first) return others.reduce((best, one) => (offCentre(one) < offCentre(best) ? one : best), first);
   }
-  return cleanNumber(drawn, share, 0, drawn);
+  return null;
 }
 
 /** Draws the number, then its places, every arrangement equally likely (selection sampling, Fan1962). */
