@@ -20,8 +20,8 @@ const meanOver = (seeds: readonly number[], of: (seed: number) => number) =>
 
 describe('what a kennel makes of the priors', () => {
   it('recovers a wide form of the day and a narrow one, each from kennels drawn with it', () => {
-    // Truth 0.9 and 0.15 against the shipped 0.4. The latest 100 days of 8 legs tell a variance to about 0.2 at 0.81 and 0.09 at 0.02
-    // (8 legs weigh 1.6; its sd is (1/1.6 + v) sqrt(2/100)); the weak prior pulls, on the log scale, half the way at most.
+    // Truth 0.9 and 0.15 against the shipped 0.4. The latest 75 days of 8 legs tell a variance to about 0.23 at 0.81 and 0.1 at 0.02
+    // (8 legs weigh 1.6; its sd is (1/1.6 + v) sqrt(2/75)); the weak prior pulls, on the log scale, half the way at most.
     const fitted = (formSd: number) =>
       meanOver([1, 2], (seed) => {
         const answer = fitKennel(simulated({ ...shippedPriors, formSd }, seed, 6, 25));

@@ -52,14 +52,14 @@ export interface FitProgress {
 }
 
 /** A fit listens to the latest legs, so many: seven numbers ask for no more, and a command must not wait (our judgement, 2026). */
-const MOST_LEGS = 800;
+const MOST_LEGS = 600;
 /** How far to either side each number is looked at, and how far it may stray in all, in sds: three dogs may not say more. */
 const LOOK = 1;
 const FARTHEST = 2;
 /** The numbers are looked at one by one; together they may overshoot, so part of the way is tried too. */
 const SHARES = [1, 0.6] as const;
 /** Rounds of looking, and what one must have gained, in nats, for another. */
-const ROUNDS = 3;
+const ROUNDS = 2;
 const WORTH_A_ROUND = 2;
 const MOST_STEPS = 1 + ROUNDS * (2 * FITTED.length + SHARES.length);
 
@@ -98,7 +98,7 @@ export function filterEvidence(legs: readonly LegResult[], priors: AbilityPriors
 /**
  * Empirical Bayes for one kennel: the spreads between dogs, days and asks, the mean ability and the gain of a session that
  * make its record likeliest, under weak priors centred on the shipped values (MAP of `filterEvidence`). Legs in time
- * order, of all dogs; it listens to the latest 800. Valid for what comes after these legs: chances stated for them by its
+ * order, of all dogs; it listens to the latest 600. Valid for what comes after these legs: chances stated for them by its
  * outcome would know their end. Each round looks at every number to both sides, takes the tops of the parabolas, and tries
  * the whole way there and a part of it.
  * As a conversation: it yields after each evaluation, so that the caller may pause, report or leave it at that.
