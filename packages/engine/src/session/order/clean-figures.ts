@@ -41,7 +41,7 @@ export function hazardSpread(hazard: CleanHazard): number {
 
 /**
  * How well simple rules guess the clean sends, exactly and for any length: what `guessability` finds by walking every order (its test
- * compares the two). Every place is as likely to be clean as any other, and sessions are drawn apart, so the place and the last
+ * compares the two). Every place is clean with the same chance, and sessions are drawn apart, so the place and the last
  * sessions say nothing.
  */
 export function cleanGuessability(number: CleanNumber): Guessability {
