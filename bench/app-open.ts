@@ -14,6 +14,7 @@ import { countLegs, manyFacts } from './app-open/many-facts.ts';
 const SIZES = [10_000, 100_000] as const;
 const TAPS = 10;
 const QUIET_MS = 3000;
+const UNWATCHED_MS = 8000;
 
 /** Before the page's own script: notes every task of the main thread over 50 ms. */
 const NOTE_LONG_TASKS = () => {
@@ -39,6 +40,17 @@ async function timeOpening(context: BrowserContext, url: string, first: string, 
   const readyMs = await now();
   await page.waitForTimeout(1500);
   return { page, firstMs, readyMs, longestMs: await longest(page) };
+}
+
+/** Longest tasks of an opening that nobody watches: a watcher's own polling runs in the page, and would be counted. */
+async function timeUnwatched(context: BrowserContext, url: string): Promise<readonly number[]> {
+  const page = await context.newPage();
+  await page.addInitScript(NOTE_LONG_TASKS);
+  await page.goto(url, { waitUntil: 'commit' });
+  await new Promise((resolve) => setTimeout(resolve, UNWATCHED_MS));
+  const longMs = await page.evaluate(() => (globalThis as unknown as { longMs: number[] }).longMs);
+  await page.close();
+  return longMs.toSorted((a, b) => b - a);
 }
 
 async function fill(context: BrowserContext, url: string, lines: string): Promise<void> {
@@ -128,6 +140,8 @@ try {
     await cold.page.close();
     const ready = '.work[data-rough="false"]';
     row('  session open, checkpoint there', await timeOpening(context, url, '.work-pad, .work-pause', ready));
+    const unwatchedMs = await timeUnwatched(context, url);
+    console.log(`  the same with nobody watching: tasks over 50 ms: ${unwatchedMs.join(', ') || 'none'}`);
     await context.close();
   }
 } finally {
