@@ -4,6 +4,15 @@ export { type FailureWords, STORE_FAILURE_CODES, type StoreFailureCode } from '.
 export { type FoundPattern, PATTERN_CODES, type PatternCode } from './patterns.ts';
 export type { PictureWords } from './picture.ts';
 export { REASON_CODES, type Reason, type ReasonCode } from './reasons.ts';
+export {
+  RULE_MEND_CODES,
+  RULE_NAMES,
+  RULE_WHY_CODES,
+  type RuleMendCode,
+  type RuleName,
+  type RuleVerdict as JudgedRule,
+  type RuleWhyCode,
+} from './rule-codes.ts';
 export type { FieldFault } from './screens/dogs.ts';
 export type { StepSize } from './steps.ts';
 export type { Units } from './tongue.ts';

@@ -7,6 +7,7 @@ import { failureWords } from './failures.ts';
 import { patternWords } from './patterns.ts';
 import { pictureWords } from './picture.ts';
 import { reasonWords } from './reasons.ts';
+import { ruleWords } from './rules.ts';
 import { dogWords } from './screens/dog.ts';
 import { dogsWords } from './screens/dogs.ts';
 import { progressWords } from './screens/progress.ts';
@@ -43,6 +44,7 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
     chances,
     changes,
     reasons: reasonWords(t, trade, chances, changes),
+    rules: ruleWords(t, trade),
     why,
     failures: failureWords(),
     patterns: patternWords(t),

@@ -1,13 +1,33 @@
 import { DEMANDS, GRADES, HANDLER_PLACES, SKILLS, TEMPTATIONS, VERDICTS } from '@sedgeline/engine/ability';
-import { REASON_CODES as ENGINE_REASONS } from '@sedgeline/engine/session';
+import {
+  RULE_MEND_CODES as ENGINE_MENDS,
+  REASON_CODES as ENGINE_REASONS,
+  RULE_WHY_CODES as ENGINE_WHYS,
+  RULES,
+} from '@sedgeline/engine/session';
 import type { StoreFailureCode } from '@sedgeline/journal';
-import { FACTOR_CODES, REASON_CODES, STORE_FAILURE_CODES, VERDICT_CODES, words } from '@sedgeline/words';
+import {
+  FACTOR_CODES,
+  REASON_CODES,
+  RULE_MEND_CODES,
+  RULE_NAMES,
+  RULE_WHY_CODES,
+  STORE_FAILURE_CODES,
+  VERDICT_CODES,
+  words,
+} from '@sedgeline/words';
 import { expect, it } from 'vitest';
 import { textWidth } from './field-card/text-width.ts';
 
 /** The catalogue depends on nobody, so its codes are written out a second time there; this is where the two must meet. */
 it('has a sentence for every reason the engine gives, and for no other', () => {
   expect([...REASON_CODES].sort()).toEqual([...ENGINE_REASONS].sort());
+});
+
+it('has a name for every rule of a plan, and a sentence for why it is not kept and what would mend it', () => {
+  expect([...RULE_NAMES]).toEqual([...RULES]);
+  expect([...RULE_WHY_CODES].sort()).toEqual([...ENGINE_WHYS].sort());
+  expect([...RULE_MEND_CODES].sort()).toEqual([...ENGINE_MENDS].sort());
 });
 
 it('has a sentence for every failure of a store, and for no other', () => {
