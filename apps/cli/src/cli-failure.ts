@@ -9,6 +9,8 @@ export type CliCode =
   | 'FILE_EXISTS'
   | 'BAD_LINES'
   | 'ASK_NOT_GOOD'
+  | 'REQUEST_NOT_GOOD'
+  | 'UNKNOWN_LAYOUT'
   | 'UNKNOWN_DOG'
   | 'UNKNOWN_SESSION'
   | 'UNKNOWN_GROUND'

@@ -66,7 +66,7 @@ function lastMoment(facts: readonly Fact[]): number | null {
  * @throws CliFailure (3) naming what there is
  */
 export function known(
-  what: 'dog' | 'session' | 'ground' | 'rep' | 'goal',
+  what: 'dog' | 'session' | 'ground' | 'rep' | 'goal' | 'layout',
   id: string,
   there: Iterable<string>,
   file: string,

@@ -7,6 +7,7 @@ import { addDemo } from './commands/demo.ts';
 import { addForecast } from './commands/forecast.ts';
 import { addNext } from './commands/next.ts';
 import { addPatterns } from './commands/patterns.ts';
+import { addPlan } from './commands/plan.ts';
 import { addReplay } from './commands/replay.ts';
 import { addStanding } from './commands/standing.ts';
 import { addWhy } from './commands/why.ts';
@@ -38,6 +39,7 @@ export async function runProgram(args: readonly string[], terminal: Terminal): P
     addPatterns,
     addForecast,
     addNext,
+    addPlan,
     addDemo,
   ]) {
     add(program, terminal, (status) => {

@@ -5,6 +5,8 @@ export * from './answers/why-answer.ts';
 export type * from './kennel.ts';
 export * from './kennel-of-facts.ts';
 export { patternsOfDog } from './patterns/patterns-of-dog.ts';
+export { type PlanSay, planAnswer, planFor } from './plan/plan-answer.ts';
+export { readPlanRequest } from './plan/read-request.ts';
 export { progressOfDog } from './progress/progress-of-dog.ts';
 export { proofingOfDog } from './proofing/proofing-map.ts';
 export * from './record/asked-chain.ts';

@@ -6,6 +6,7 @@ import type { Dialect } from './dialect.ts';
 import { failureWords } from './failures.ts';
 import { patternWords } from './patterns.ts';
 import { pictureWords } from './picture.ts';
+import { planWords } from './plan.ts';
 import { reasonWords } from './reasons.ts';
 import { ruleWords } from './rules.ts';
 import { dogWords } from './screens/dog.ts';
@@ -49,6 +50,7 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
     failures: failureWords(),
     patterns: patternWords(t),
     picture: pictureWords(t),
+    plan: planWords(t),
     season: seasonWords(t, trade, chances, time, why),
     time,
     cautions: cautionWords(t),

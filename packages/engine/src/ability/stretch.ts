@@ -10,6 +10,11 @@ export interface Stretch extends LogitEstimate {
   readonly parts: readonly DemandPart[];
 }
 
+/** Filled anew for every stretch; thousands are asked for in the choice of one rep. */
+const HARDER = new Float64Array(WIDTH);
+const THEN = sparseVector(WIDTH);
+const CHANGE = sparseVector(WIDTH);
+
 function addTo(dense: Float64Array, vector: SparseVector, sign: number): void {
   for (let k = 0; k < vector.count; k++) dense[vector.support[k]!]! += sign * vector.values[k]!;
 }
@@ -35,10 +40,11 @@ export function stretchOf(
   reading.fill(state, now);
   const kennel = state.kennel[reading.skillIndex]!;
   const departure = reading.departure;
-  const harder = new Float64Array(WIDTH);
-  addTo(harder, designOf(then, sparseVector(WIDTH)), 1);
+  const harder = HARDER.fill(0);
+  addTo(harder, designOf(then, THEN), 1);
   addTo(harder, reading.h, -1);
-  const change = sparseVector(WIDTH);
+  const change = CHANGE;
+  change.count = 0;
   const parts: DemandPart[] = [];
   let mean = 0;
   let squares = 0;

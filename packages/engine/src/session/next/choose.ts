@@ -41,8 +41,8 @@ export function isFair(proposal: Proposal): boolean {
   return proposal.least >= BAND.least && proposal.raised.length <= 1 && proposal.stretch <= TOO_BIG_STRETCH;
 }
 
-/** Serves a goal: the raised field stands harder in a goal's ask of this skill than in the base. */
-function servesGoal(input: NextInput, proposal: Proposal): boolean {
+/** Whether it serves a goal: the raised field stands harder in a goal's ask of this skill than in the base. */
+export function isServingGoal(input: NextInput, proposal: Proposal): boolean {
   const leg = proposal.legs[proposal.focus];
   if (!leg || proposal.moved?.way !== 'harder') return false;
   const wanted = input.goals.filter((goal) => goal.skill === leg.skill);
@@ -62,7 +62,7 @@ export function buildRep(input: NextInput, skill: Skill, mayRaise: boolean): Pro
     (proposal) =>
       -farFrom(proposal.notMissed, WANTED_CHANCE) +
       (proposal.stretch > 0 ? RAISING : 0) +
-      (servesGoal(input, proposal) ? GOAL_WORTH : 0),
+      (isServingGoal(input, proposal) ? GOAL_WORTH : 0),
   );
 }
 

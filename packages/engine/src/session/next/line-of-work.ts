@@ -48,7 +48,7 @@ function mostNeeded(input: NextInput, ended: ReadonlySet<Skill>): Skill | null {
 }
 
 /** By how much the chance of good at this skill's goal asks falls short of what is wanted; 0 without a goal. */
-function goalShortfall(input: NextInput, skill: Skill): number {
+export function goalShortfall(input: NextInput, skill: Skill): number {
   return input.goals
     .filter((goal) => goal.skill === skill)
     .reduce((so, goal) => {

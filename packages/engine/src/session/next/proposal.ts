@@ -49,18 +49,30 @@ function statedLeg(input: NextInput, leg: LaidLeg): ProposedLeg {
   if (stated === undefined) {
     const question = input.question(leg.skill, leg.ask);
     const forecast = input.filter.forecast(question);
-    const step = basedStep(input.filter, question, input.successes.get(leg.skill) ?? []);
+    // The base is looked for when it is asked for: most of what could be asked is passed over by its chance alone.
+    const step = once(() => basedStep(input.filter, question, input.successes.get(leg.skill) ?? []));
     stated = {
       skill: leg.skill,
       ask: leg.ask,
       question,
       forecast,
       notMissed: 1 - forecast.chance.missed,
-      step,
+      get step() {
+        return step();
+      },
     };
     known.set(key, stated);
   }
   return stated;
+}
+
+/** Works something out when it is first asked for. */
+function once<T>(work: () => T): () => T {
+  let found: { readonly value: T } | null = null;
+  return () => {
+    found ??= { value: work() };
+    return found.value;
+  };
 }
 
 /** Chance of good of the leg the rep is about: the chance that sentences state (contract). */
@@ -76,13 +88,19 @@ export function proposed(
   moved: Proposal['moved'] = null,
 ): Proposal {
   const stated = legs.map((leg) => statedLeg(input, leg));
+  const raised = once(() => [...new Set(stated.flatMap((leg) => raisedNames(leg)))]);
+  const stretch = once(() => stated.reduce((so, leg) => Math.max(so, leg.step?.stretch.mean ?? 0), 0));
   return {
     legs: stated,
     focus,
     notMissed: stated[focus]?.notMissed ?? 0,
     least: stated.reduce((so, leg) => Math.min(so, leg.notMissed), 1),
-    raised: [...new Set(stated.flatMap((leg) => raisedNames(leg)))],
-    stretch: stated.reduce((so, leg) => Math.max(so, leg.step?.stretch.mean ?? 0), 0),
+    get raised() {
+      return raised();
+    },
+    get stretch() {
+      return stretch();
+    },
     moved,
   };
 }

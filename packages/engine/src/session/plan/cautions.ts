@@ -1,0 +1,43 @@
+import type { NextInput } from '../next/session-state.ts';
+import type { PlanCaution, PlanCautionCode, PlanRequest } from './plan.ts';
+import { type Heat, YOUNG_MONTHS } from './plan-limits.ts';
+
+/** From here a mild day is worth a word; what counts as a lay-off, little time and little kit (our judgement, 2026). */
+const WARM_C = 24;
+const LAY_OFF_DAYS = 21;
+const FEW_REPS = 4;
+const FEW_LEGS = 10;
+
+export interface CautionFigures {
+  readonly request: PlanRequest;
+  readonly known: NextInput;
+  readonly heat: Heat;
+  readonly reps: number;
+  readonly hasStops: boolean;
+  /** Kit left something out, or everything. */
+  readonly lacksKit: boolean;
+}
+
+/** What the handler should have in mind for this session, the weightiest first. */
+export function cautionsOf(figures: CautionFigures): PlanCaution[] {
+  const { request, known, heat, reps, hasStops, lacksKit } = figures;
+  const { airC, humidityPct } = request.weather ?? {};
+  const { ageMonths } = known;
+  const legs = known.worked.reduce((so, row) => so + row.legs, 0);
+  const idleDays = Math.min(...known.worked.map(({ daysSince }) => daysSince));
+  const is = (code: PlanCautionCode, when: boolean, more: Omit<PlanCaution, 'code'> = {}): PlanCaution[] =>
+    when ? [{ code, ...more }] : [];
+  return [
+    ...is('too-hot-to-work', heat === 'none', { airC, humidityPct }),
+    ...is('heat', heat !== 'fine' || (airC ?? 0) >= WARM_C, { airC, humidityPct }),
+    ...is('joints', ageMonths !== null && ageMonths < YOUNG_MONTHS, { ageMonths: ageMonths ?? undefined }),
+    ...is('age-not-known', ageMonths === null),
+    ...is('nothing-known-yet', legs < FEW_LEGS, { count: legs }),
+    ...is('long-lay-off', legs > 0 && idleDays >= LAY_OFF_DAYS, { count: Math.floor(idleDays) }),
+    ...is('new-ground', known.earlierSessionsOnGround === 0),
+    ...is('little-time', heat === 'fine' && !lacksKit && reps < FEW_REPS, { count: reps }),
+    ...is('little-kit', lacksKit),
+    ...is('whistle', hasStops),
+    { code: 'ask' },
+  ];
+}

@@ -1,0 +1,81 @@
+import type { Ask, Skill } from '@sedgeline/engine/ability';
+import { seededRandom } from '@sedgeline/engine/numeric';
+import {
+  type NextInput,
+  type PlanInput,
+  type PlanRequest,
+  wantedCleanShare,
+} from '@sedgeline/engine/session';
+import type { SessionRecord, TrainingRecord } from '../record/training-record.ts';
+import type { AbilityTimeline } from '../timeline/ability-timeline.ts';
+import { ageMonths, earlierSessionsOnGround } from '../timeline/dog-walk.ts';
+import { repTimes } from './rep-times.ts';
+
+const DAY_MS = 86_400_000;
+/** Sessions whose order of sends a plan does not repeat. */
+const SESSIONS_BACK = 3;
+
+/**
+ * What a plan depends on: the record as it stands before a session yet to come at that moment, and the request. The weather's
+ * wind and the layout's kit are in the request already (`planRequest`).
+ */
+export function planInput(
+  record: TrainingRecord,
+  timeline: AbilityTimeline,
+  request: PlanRequest,
+  atMs: number,
+  seed: number,
+): PlanInput {
+  const { dog } = request;
+  return {
+    request,
+    seed,
+    known: knownBefore(record, timeline, request, atMs),
+    repTimes: repTimes(record, dog),
+    lateOrders: record.sessions
+      .filter((session) => session.dog === dog && session.reps.length > 0)
+      .slice(-SESSIONS_BACK)
+      .map(sendOrder),
+  };
+}
+
+function knownBefore(
+  record: TrainingRecord,
+  timeline: AbilityTimeline,
+  { dog, ground, focus }: PlanRequest,
+  atMs: number,
+): NextInput {
+  const walk = timeline.walk(dog);
+  const at = { session: null, ground: ground ?? null, atMs, repsSinceBreak: 0 };
+  const skills = Object.keys(walk.legs) as Skill[];
+  return {
+    filter: timeline.filter,
+    question: (skill: Skill, ask: Ask) => timeline.question(dog, skill, ask, at, record),
+    successes: new Map(skills.map((skill) => [skill, walk.successes[skill] ?? []])),
+    worked: skills.map((skill) => ({
+      skill,
+      legs: walk.legs[skill] ?? 0,
+      daysSince: Math.max(0, (atMs - (walk.lastWorkedMs[skill] ?? atMs)) / DAY_MS),
+    })),
+    goals: [...record.goals.values()].filter((goal) => goal.dog === dog).flatMap((goal) => goal.asks),
+    ageMonths: ageMonths(record.dogs.get(dog) ?? null, atMs),
+    earlierSessionsOnGround: earlierSessionsOnGround(walk, null, ground ?? null),
+    reps: [],
+    focus: focus?.skill ?? null,
+    minutes: 0,
+    minutesSinceBreak: 0,
+    repsSinceBreak: 0,
+    breaks: 0,
+    cleanShareWanted: wantedCleanShare(walk.cleanSends),
+    random: seededRandom(0),
+  };
+}
+
+/** The sends of a session between its first and its last, `true` for one run straight through. */
+function sendOrder({ reps }: SessionRecord): boolean[] {
+  return reps.slice(1, -1).flatMap(({ legs }) => {
+    const has = (...skills: readonly Skill[]) => legs.some(({ skill }) => skills.includes(skill));
+    if (has('stop')) return [false];
+    return has('line', 'mark', 'hunt') ? [true] : [];
+  });
+}
