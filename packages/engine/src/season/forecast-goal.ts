@@ -12,7 +12,8 @@ import { TwinFutures } from './twin-futures.ts';
 
 /**
  * When will a dog reach a goal? Particles: today's truth is drawn from the filter, the sessions of the weeks to come are played,
- * ability moves by the fading gain and the random walk (Gardner1985, Durbin2012), and at the end of each week the asks are looked
+ * ability moves by the fading gain, as much of it
+ * as the dog's own record speaks for, and the random walk (Gardner1985, Durbin2012), and at the end of each week the asks are looked
  * at. Readings of the contract:
  * - an ask's chance in a future is that of good, asked fresh on known ground, the day's form unknown (averaged out, as in `chance`);
  * - a goal is reached in the first week, 0 being now, in which every ask's chance stands at its wanted one or above; it stays reached;

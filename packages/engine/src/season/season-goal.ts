@@ -1,4 +1,5 @@
 import type { Ask, LegContext, Skill } from '../ability/index.ts';
+import type { GainShare } from './own-gain.ts';
 
 /** One ask of a goal, as it would be asked today: what, the chance of good that is wanted, and the moment's context. */
 export interface GoalAsk {
@@ -15,6 +16,8 @@ export interface SeasonWork {
   readonly sessionDays: SessionDays;
   /** Share of the sessions in which a skill of the goal is worked, 0..1. */
   readonly share: (skill: Skill) => number;
+  /** What a session is worth to this dog, against the priors' gain; one future draws one. Left out: the priors' gain. */
+  readonly gains?: readonly GainShare[];
 }
 
 /** Draws the days of the sessions of `weeks` weeks, from now on (day 0). */

@@ -3,6 +3,7 @@ import { GAP_GRID } from '../ability/gap-learner.ts';
 import { type AbilityPriors, DEMANDS, demandVector } from '../ability/index.ts';
 import type { Random } from '../numeric/index.ts';
 import type { DogBelief, SkillBelief } from './dog-belief.ts';
+import { gainAt } from './own-gain.ts';
 import type { GoalAsk, SeasonWork } from './season-goal.ts';
 import { WalkClock } from './walk-clock.ts';
 
@@ -33,7 +34,7 @@ function gapAt(weights: Float64Array, share: number): number {
  * Two futures that are drawn as mirrors of each other: every normal that lifts one lowers the other (antithetic variates,
  * Hammersley1956), so that means are known far better than from two that know nothing of each other. Each alone is a fair
  * draw: today's truth from the filter, then the random walk and the fading gain (Gardner1985) of the sessions that are played.
- * The two share the days of their sessions.
+ * The two share the days of their sessions and what a session is worth.
  */
 export class TwinFutures {
   readonly #belief: DogBelief;
@@ -50,6 +51,7 @@ export class TwinFutures {
   #lastWorkedDay: (number | null)[] = [];
   #days: readonly number[] = [];
   #next = 0;
+  #gainTimes = 1;
 
   constructor(
     belief: DogBelief,
@@ -81,6 +83,7 @@ export class TwinFutures {
     const [one, other] = this.twins;
     this.#days = this.#work.sessionDays(random, weeks);
     this.#next = 0;
+    this.#gainTimes = this.#work.gains === undefined ? 1 : gainAt(this.#work.gains, random.uniform());
     const atMost = this.#priors.walkDaysAtMost;
     this.#clocks = skills.map(({ daysSinceLearned }) => new WalkClock(daysSinceLearned, atMost));
     this.#generalClock = new WalkClock(general.daysSinceLearned, atMost);
@@ -129,7 +132,7 @@ export class TwinFutures {
     const { gainPerSession, gainFading } = this.#priors;
     this.#belief.skills.forEach(({ skill }, k) => {
       if (!(this.#random.uniform() < this.#work.share(skill))) return;
-      const gain = gainPerSession * gainFading ** this.#gained[k]!;
+      const gain = this.#gainTimes * gainPerSession * gainFading ** this.#gained[k]!;
       for (const { b } of this.twins) b[k]![0]! += gain;
       this.#gained[k]! += 1;
       this.#lastWorkedDay[k] = day;

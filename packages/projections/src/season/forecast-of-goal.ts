@@ -1,6 +1,13 @@
 import { type Ask, type Interval90, type Skill, shippedPriors } from '@sedgeline/engine/ability';
 import { seededRandom } from '@sedgeline/engine/numeric';
-import { asBefore, evenly, forecastGoal, SEASON, type SeasonForecast } from '@sedgeline/engine/season';
+import {
+  asBefore,
+  evenly,
+  forecastGoal,
+  gainShares,
+  SEASON,
+  type SeasonForecast,
+} from '@sedgeline/engine/season';
 import { readDate } from '@sedgeline/journal';
 import type { GoalRecord, TrainingRecord } from '../record/training-record.ts';
 import { KNOWN_LEGS } from '../standing/standing.ts';
@@ -98,10 +105,12 @@ export function forecastOfGoal(
   if (sessionsByWeek.length === 0) return { ...view, kind: 'cant-say', why: 'no-session' };
   const byWeek = weeksTo(goal.by, atMs);
   const { own } = timeline;
+  const priors = ownPriors(own) ?? shippedPriors;
+  const legs = timeline.stated.map(({ result }) => result).filter((one) => one.dog === dog);
   const forecast = forecastGoal(
     {
       snapshot: timeline.filter.snapshot(),
-      priors: ownPriors(own) ?? shippedPriors,
+      priors,
       recalibration: own.recalibration,
       dog,
       asks: questions.map(({ skill, ask, context }, n) => ({
@@ -111,7 +120,11 @@ export function forecastOfGoal(
         wanted: goal.asks[n]!.chance,
       })),
       atMs,
-      work: { sessionDays: perWeek === null ? asBefore(sessionsByWeek) : evenly(perWeek), share },
+      work: {
+        sessionDays: perWeek === null ? asBefore(sessionsByWeek) : evenly(perWeek),
+        share,
+        gains: gainShares(legs, priors),
+      },
       weeks: Math.max(SEASON.horizonWeeks, byWeek ?? 0),
     },
     seededRandom(seed),
