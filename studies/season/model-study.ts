@@ -70,7 +70,10 @@ export function modelOutcomes(
   futures: number,
 ): ForecastOutcome[] {
   const dice = diceNamed(`season model ${seed}`);
-  const dog = new ModelDog(shippedPriors, dice);
+  // What a session is worth to it is any of those that the forecast weighs, alike likely.
+  const { times } = dice.pick(gainShares([], shippedPriors));
+  const gainPerSession = times * shippedPriors.gainPerSession;
+  const dog = new ModelDog({ ...shippedPriors, gainPerSession }, dice);
   const legs: LegResult[] = [];
   for (let n = 0; n < SESSIONS; n++) {
     if (n > 0) dog.pass(7 / PER_WEEK);

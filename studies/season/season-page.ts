@@ -44,6 +44,9 @@ the first week (0 is now) in which every ask's chance stands at its wanted one. 
 | \`asks\` | each ask's chance now beside the wanted one; \`known\` is false under ten legs at its skill |
 | \`cantSay\` | only where nothing can be said: \`no-session\`, \`no-asks\`; then \`now\` is null and there are no weeks |
 
+An unknown goal is bad input (\`UNKNOWN_GOAL\`, exit 3), naming those that are there; a pace outside 0 to 21 is wrong usage (2). The same
+\`--seed\` gives the same bytes.
+
 What a future is made of. Sessions: at the pace told, evenly apart; else weeks as the record had them, lay-offs with them (stationary
 bootstrap). A session works each skill of the goal as often as the last 20 sessions did; half of the time one that never was.
 Gain: 0.05 logits for a session, fading by 0.985, or the kennel's own; how many times that this dog gains, 0 to 2, is weighed by its own record.
@@ -61,7 +64,7 @@ whole and horizons end, so more than 80 in 100 must hold; "middle" breaks the ti
 |---|---|---|---|---|---|---|
 ${rows.map(coverageLine).join('\n')}
 
-The first row is the model's own law, written a second time; the second is a forecaster that is wrong on purpose (a twentieth of each
+The first row is the model's own law, written a second time, what a session is worth drawn for each dog; the second is a forecaster that is wrong on purpose (a twentieth of each
 variance, no walk, the gain taken for sure), which must fail. The others are mechanisms that know nothing of the model, through the whole
 program: one dog, 40 sessions on record, three grounds, lay-offs.
 
@@ -73,9 +76,10 @@ Share ready by then, in 100: stated / came.
 |---|---|---|---|---|
 ${rows.map(readyLine).join('\n')}
 
-By the model's own law the shares agree. Where a dog's progress levels off, as it does in all four mechanisms after 40 sessions, the forecast is right
-about today and too hopeful about half a year: the random walk, without which the chances would lag behind a dog that learns, also reaches goals
-by chance. Trust the first weeks more than the last, and ask again each week.
+By the model's own law the shares agree. In all four mechanisms progress levels off before the half year is over: the forecast is
+near the truth in the first weeks and too hopeful about the last, since the random walk, without which the chances would lag behind a dog
+that learns, also reaches goals by chance. The interval holds all the same, because it is wide. Trust the first weeks more than the last,
+and ask again each week.
 
 Made by \`npx tsx studies/season.ts ${size} ${seed}\`.
 `;
