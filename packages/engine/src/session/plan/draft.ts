@@ -53,6 +53,7 @@ export function mayStand({ slot, proposal, isLoose = false }: StatedRep): boolea
   if (!isOneThing(proposal)) return false;
   if (slot.role === 'check') return isLoose ? isHeld(proposal) : isKnown(proposal);
   if (slot.role === 'finish') return isHeld(proposal) && (isLoose || isSure(proposal));
+  if (slot.holds && !isHeld(proposal)) return false;
   if (!isLoose && !isWithinReach(proposal)) return false;
   if (slot.send === 'clean') return sendKind(proposal.legs) === 'clean' && sideOfLegs(proposal.legs) === null;
   return sendKind(proposal.legs) === slot.send && sideOfLegs(proposal.legs) === slot.side;

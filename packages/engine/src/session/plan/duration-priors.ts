@@ -23,5 +23,8 @@ export const LAYING = { walkMPerS: 1.3, placeS: 5, liftS: 4, throwS: 8, throwM: 
 /** Times between two reps outside these are no rep's: an entry made later, or a talk with somebody; (J), as above. */
 export const REP_TIME_S = { least: 15, most: 360 } as const;
 
+/** No rep is done in less (contract, "Fits"). */
+export const SHORTEST_REP_S = 25;
+
 /** A break, minutes; (J), as above. */
 export const BREAK_MINUTES = 3;

@@ -1,5 +1,12 @@
 import { castSide, type LaidLeg } from '../picture/laid-leg.ts';
-import { PACE_PRIOR, REP_KINDS, REP_TIME_S, type RepKind, USUAL_REP_S } from './duration-priors.ts';
+import {
+  PACE_PRIOR,
+  REP_KINDS,
+  REP_TIME_S,
+  type RepKind,
+  SHORTEST_REP_S,
+  USUAL_REP_S,
+} from './duration-priors.ts';
 
 /** A rep's own time as the journal has it, and what it would have taken at the usual pace. */
 export interface RepTime {
@@ -61,6 +68,12 @@ export function learnedPace(times: readonly RepTime[]): Pace {
 export interface TimedRep {
   readonly kind: RepKind;
   readonly usualS: number;
+}
+
+/** A rep as it is reckoned with: whatever the pace, no rep is planned to take less than `SHORTEST_REP_S`. */
+export function timedRep(legs: readonly LaidLeg[], laysS: number, pace: Pace): TimedRep {
+  const kind = repKind(legs);
+  return { kind, usualS: Math.max(usualS(legs, laysS), SHORTEST_REP_S / Math.exp(pace[kind].mean)) };
 }
 
 /** Median seconds of one rep. */

@@ -69,13 +69,15 @@ function bestFor(stock: Stock, slot: Slot, at: Standing, earlier: readonly State
     const sure = pick(tier, false);
     if (sure !== null) return sure;
   }
-  return pick(tiers.flat(), true);
+  const any = tiers.flat();
+  const isOut = !stock.lines.some(({ candidates }) => candidates.some(isWithinReach));
+  return pick(any.filter(isWithinReach), true) ?? (isOut ? pick(any, true) : null);
 }
 
 /** By chance and place of the stop alone, which cost little to state. */
 function nearestFirst(options: readonly Proposal[], { way }: Slot): Proposal[] {
   const off = ({ legs }: Proposal) => (way === null ? 0 : Math.abs((stopWay(legs) ?? way) - way));
-  const cost = new Map(options.map((one) => [one, farFromWanted(one) + 2 * off(one)]));
+  const cost = new Map(options.map((one) => [one, farFromWanted(one) + 4 * off(one)]));
   return [...cost.keys()].sort((a, b) => (cost.get(a) ?? 0) - (cost.get(b) ?? 0));
 }
 
@@ -162,6 +164,21 @@ function endTiers({ record, lines }: Stock, at: Standing, earlier: readonly Stat
     chainsOf(others),
     own.map((skill) => easyRep(input, skill)),
   ];
+}
+
+/** The side to which a session could be cast to end on something sure, where it ends on nothing sure for the sides' sake. */
+export function sideOfSureEnd(stock: Stock, reps: readonly StatedRep[]): 'left' | 'right' | null {
+  const last = reps.at(-1);
+  if (last?.slot.role !== 'finish' || last.isLoose !== true) return null;
+  const before = reps.slice(0, -1);
+  const previous = before.at(-1);
+  const lying = previous === undefined ? [] : previous.laid.leaves;
+  const at = { moment: last.moment, lying };
+  const open = endTiers(stock, at, before)
+    .flat()
+    .filter(({ legs }) => stock.mayAsk(legs));
+  const sure = open.find((one) => mayStand(stateRep(stock.record, at, draftOf(last.slot, one))));
+  return sure === undefined ? null : sideOfLegs(sure.legs);
 }
 
 /** Sides stay within one of each other when a session ends with this; it may begin with either. */

@@ -55,19 +55,31 @@ export function layAfter(lying: readonly Thing[], legs: readonly LaidLeg[]): Lai
 /** Legs that take the asked dummy up. */
 const PICKS_UP: ReadonlySet<string> = new Set(['pickup', 'delivery', 'hunt', 'mark']);
 
-/** Which of the wanted things lie there already, the asked ones looked at first, all distances among them as they are. */
+/**
+ * Which of the wanted things lie there already, all distances among them as they are: first what keeps its part in the rep, then
+ * whatever else will do. A mark that falls anew is none of them.
+ */
 function keptThings(lying: readonly Thing[], wanted: readonly Thing[]): Map<Thing, Thing> {
   const kept = new Map<Thing, Thing>();
-  for (const want of wanted) {
-    if (want.kind === 'other' || want.how === 'thrown') continue;
-    const there = lying.find(
-      (thing) =>
-        thing.kind === want.kind && ![...kept.values()].includes(thing) && liesAlike([...kept], want, thing),
-    );
-    if (there !== undefined) kept.set(want, there);
+  const open = wanted.filter(({ kind, how }) => kind !== 'other' && how !== 'thrown');
+  for (const isSamePart of [true, false]) {
+    for (const want of open) {
+      if (kept.has(want)) continue;
+      const there = lying.find(
+        (thing) =>
+          thing.kind === want.kind &&
+          (!isSamePart || partOf(thing) === partOf(want)) &&
+          ![...kept.values()].includes(thing) &&
+          liesAlike([...kept], want, thing),
+      );
+      if (there !== undefined) kept.set(want, there);
+    }
   }
   return kept;
 }
+
+/** The part a thing was laid for, by its name without the number. */
+const partOf = ({ thing }: Thing): string => thing.replace(/(-\d+)+$/, '');
 
 /** As far from every kept thing as it is to be, and round the same way: no walk turns the ground over. */
 function liesAlike(kept: readonly (readonly [Thing, Thing])[], want: Thing, there: Thing): boolean {

@@ -66,6 +66,17 @@ export function linesOfWork(
   return lines.map((skills, n) => ({ skills, share: shares[n] ?? 0 }));
 }
 
+/** Every other line that this dog might work, most needed first: for when none of those chosen is within reach. */
+export function otherLines(input: NextInput, chosen: readonly LineOfWork[]): LineOfWork[] {
+  const done = new Set(chosen.flatMap(({ skills }) => skills));
+  const worked = byNeed(
+    input,
+    input.worked.map(({ skill }) => skill),
+  );
+  const others = [...worked, ...FIRST_OF_ALL].filter((skill) => !done.has(skill));
+  return [...new Set(others)].map((skill) => ({ skills: lineOf(skill), share: 1 }));
+}
+
 function chosenLines(
   skills: readonly Skill[],
   most: number,

@@ -62,11 +62,9 @@ export class PlanRecord {
     const isSent = isStopped || legs.some(({ skill }) => SENDS.has(skill));
     const successes = new Map(moment.successes);
     for (const [leg, { skill, ask }] of legs.entries()) {
-      const list = successes.get(skill) ?? [];
-      const good = list.every(({ grade }) => grade === 'fair') ? [] : list;
       const question = this.#question(skill, ask, moment);
       const done: Success = { rep: `plan-${moment.place + 1}`, leg, question, grade: 'good', asked: legs };
-      successes.set(skill, [...good, done].slice(-KEPT_SUCCESSES));
+      successes.set(skill, [...(successes.get(skill) ?? []), done].slice(-KEPT_SUCCESSES));
     }
     return {
       place: moment.place + 1,

@@ -1,15 +1,15 @@
 import { seededRandom } from '../../numeric/index.ts';
 import type { NextInput } from '../next/session-state.ts';
 import type { LaidLeg } from '../picture/laid-leg.ts';
-import { type Attempt, attempted } from './attempt.ts';
-import { isStopOnLine, type MayAsk, sendKind } from './candidates.ts';
+import { attempted } from './attempt.ts';
+import { isStopOnLine, isWithinReach, type MayAsk, sendKind } from './candidates.ts';
 import { cautionsOf } from './cautions.ts';
 import { claimsOf } from './claims.ts';
 import { learnedPace } from './duration.ts';
 import { BREAK_MINUTES } from './duration-priors.ts';
 import { layAfter } from './laying.ts';
-import { poolOf } from './line-pool.ts';
-import { linesOfWork } from './lines-of-work.ts';
+import { type LinePool, poolOf } from './line-pool.ts';
+import { type LineOfWork, linesOfWork, otherLines } from './lines-of-work.ts';
 import type { Plan, PlanKit } from './plan.ts';
 import type { PlanInput } from './plan-input.ts';
 import { heatOf, mostOf, suitsAge } from './plan-limits.ts';
@@ -42,12 +42,10 @@ export function planSession(input: PlanInput): Plan {
   const mayAsk = allowed(known.ageMonths, request.kit, kit);
   const start = record.inputAt(record.start);
   const lines = most.reps === 0 ? [] : linesOfWork(start, request, most.minutes, mayAsk);
-  const pools = lines
-    .map((line) => poolOf(start, line, mayAsk))
-    .filter(({ candidates }) => candidates.length > 0);
+  const pools = reachedPools(start, lines, mayAsk);
   const hurry = Math.max(1, UNHURRIED_MINUTES / Math.max(1, most.minutes));
   const stock = { record, lines: pools, mayAsk, hurry };
-  const found: Attempt = attempted(stock, {
+  const found = attempted(stock, {
     most,
     pace: learnedPace(input.repTimes),
     cleanShare: known.cleanShareWanted,
@@ -84,6 +82,21 @@ export function planSession(input: PlanInput): Plan {
     }),
     minutesExpected: minutes,
   };
+}
+
+/**
+ * The lines that have something within reach; where none has, the first other skill that has; and where nothing has, all that
+ * have anything.
+ */
+function reachedPools(input: NextInput, lines: readonly LineOfWork[], mayAsk: MayAsk): LinePool[] {
+  const isReached = ({ candidates }: LinePool) => candidates.some(isWithinReach);
+  const pools = lines.map((line) => poolOf(input, line, mayAsk));
+  if (pools.length === 0 || pools.some(isReached)) return pools.filter(isReached);
+  for (const line of otherLines(input, lines)) {
+    const pool = poolOf(input, line, mayAsk);
+    if (isReached(pool)) return [pool];
+  }
+  return pools.filter(({ candidates }) => candidates.length > 0);
 }
 
 /** The record with the focus's ask as a goal beside the dog's own. */

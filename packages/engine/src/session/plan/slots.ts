@@ -13,6 +13,8 @@ export interface Slot {
   /** The part of the way at which its stop is to come. */
   readonly way: number | null;
   readonly takesBreak: boolean;
+  /** Nothing is raised: the ground is new, and that is the one thing. */
+  readonly holds: boolean;
 }
 
 export interface SlotWishes {
@@ -21,6 +23,7 @@ export interface SlotWishes {
   readonly lines: readonly LinePool[];
   readonly cleanShare: number;
   readonly lateOrders: readonly (readonly boolean[])[];
+  readonly isNewGround: boolean;
   readonly random: Random;
 }
 
@@ -48,6 +51,7 @@ export function drawnSlots(wishes: SlotWishes): Slot[] {
     side: null,
     way: null,
     takesBreak: breakAfter.has(n),
+    holds: true,
   });
   const slots = works.map(
     ({ line, send, isSided }, n): Slot => ({
@@ -57,6 +61,7 @@ export function drawnSlots(wishes: SlotWishes): Slot[] {
       side: isSided ? (sides.shift() ?? null) : null,
       way: send === 'stopped' ? (ways.shift() ?? null) : null,
       takesBreak: breakAfter.has(n + 2),
+      holds: wishes.isNewGround,
     }),
   );
   return [...(reps > 1 ? [end('check', 1)] : []), ...slots, ...(reps > 0 ? [end('finish', reps)] : [])];

@@ -13,7 +13,7 @@ const WORTH = {
   raising: 0.25,
   goal: 0.4,
   again: 0.35,
-  perWayOff: 4,
+  perWayOff: 5,
   perLayingMinute: 0.3,
   sure: 0.9,
   runOfBuilds: 0.6,
@@ -47,7 +47,7 @@ export function worthOf(
     (raises ? WORTH.raising : 0) +
     (raises && isServingGoal(input, proposal) ? WORTH.goal : 0) -
     (isTooMuch ? WORTH.runOfBuilds : 0) -
-    WORTH.perWayOff * wayOff * wayOff -
+    WORTH.perWayOff * wayOff -
     again -
     walking
   );
