@@ -1,5 +1,13 @@
 import type { Ask, Skill } from '@sedgeline/engine/ability';
-import type { Plan, PlanFacts, PlanInput, PlannedRep } from '@sedgeline/engine/session';
+import {
+  type LaidLeg,
+  layOut,
+  type Plan,
+  type PlanFacts,
+  type PlanInput,
+  type PlanKit,
+  type PlannedRep,
+} from '@sedgeline/engine/session';
 
 const SENDS: readonly Skill[] = ['line', 'mark', 'hunt'];
 
@@ -16,7 +24,10 @@ export function factsOf({ known, request, lateOrders }: PlanInput): PlanFacts {
     successes: new Map(
       [...known.successes].map(([skill, list]) => [skill, list.map((one) => one.question.ask)]),
     ),
-    known: [...known.successes.values()].flat().map(({ asked }) => asked),
+    known: [...known.successes.values()]
+      .flat()
+      .map(({ asked }) => asked)
+      .filter((legs) => isLaidWith(request.kit, legs)),
     cleanShareWanted: known.cleanShareWanted,
     lateOrders,
     stretch: (skill, now, then) => known.filter.stretch(ask(skill, now), ask(skill, then)).mean,
@@ -27,6 +38,13 @@ export function factsOf({ known, request, lateOrders }: PlanInput): PlanFacts {
         return known.filter.forecast({ ...question, context }).chance;
       }),
   };
+}
+
+/** Whether there is kit for a chain: what the kit can't lay could not have been begun or ended with. */
+function isLaidWith(kit: PlanKit | undefined, legs: readonly LaidLeg[]): boolean {
+  const { things } = layOut(legs);
+  const count = (kind: 'post' | 'dummy') => things.filter((thing) => thing.kind === kind).length;
+  return kit === undefined || (count('post') <= kit.posts && count('dummy') <= kit.dummies);
 }
 
 function contextAt(

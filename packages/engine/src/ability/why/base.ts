@@ -14,6 +14,8 @@ export interface WellDone {
 export interface BasedStep<Base extends WellDone = WellDone> {
   readonly base: Base;
   readonly harder: readonly (readonly AskField[])[];
+  /** What is harder against every base that ties with it by the count of things, itself among them. */
+  readonly tied: readonly (readonly (readonly AskField[])[])[];
   readonly stretch: LogitEstimate & { readonly parts: readonly DemandPart[] };
 }
 
@@ -35,12 +37,13 @@ export function basedStep<Base extends WellDone>(
     harder: harderFields(question.ask, base.question.ask, question.skill),
   }));
   const fewest = Math.min(...among.map(({ harder }) => harder.length));
+  const tied = among.map(({ harder }) => harder).filter((harder) => harder.length === fewest);
   let best: BasedStep<Base> | null = null;
   // Only what ties at the fewest needs its stretch, which costs far more than counting fields.
   for (const { base, harder } of among) {
     if (harder.length > fewest) continue;
     const stretch = filter.stretch(question, base.question);
-    if (best === null || stretch.mean <= best.stretch.mean) best = { base, harder, stretch };
+    if (best === null || stretch.mean <= best.stretch.mean) best = { base, harder, tied, stretch };
   }
   return best;
 }

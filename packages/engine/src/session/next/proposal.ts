@@ -11,6 +11,7 @@ import type { LaidLeg } from '../picture/laid-leg.ts';
 import { relinked } from './chains.ts';
 import { oneStep, RAISED_FIELDS, type StepWay } from './one-step.ts';
 import type { NextInput } from './session-state.ts';
+import type { Success } from './success.ts';
 
 /** A leg of a proposed rep with what the record says of it. */
 export interface ProposedLeg extends LaidLeg {
@@ -38,19 +39,54 @@ export interface Proposal {
 /** Legs stated for one input: the same leg comes back in many proposals. */
 const STATED = new WeakMap<NextInput, Map<string, ProposedLeg>>();
 
+const ASK_KEYS = new WeakMap<Ask, string>();
+
+/** An ask as text, for looking it up: the same fields in the same order give the same text. */
+export function askKey(ask: Ask): string {
+  let key = ASK_KEYS.get(ask);
+  if (key === undefined) {
+    key = JSON.stringify(ask);
+    ASK_KEYS.set(ask, key);
+  }
+  return key;
+}
+
+const NEVER: readonly Success[] = [];
+
+/** Steps by question and by the successes they were counted from: both come back wherever a session is thought through. */
+const STEPS = new WeakMap<LegQuestion, WeakMap<readonly Success[], BasedStep | null>>();
+
+function stepOf(
+  filter: NextInput['filter'],
+  question: LegQuestion,
+  successes: readonly Success[],
+): BasedStep | null {
+  let steps = STEPS.get(question);
+  if (steps === undefined) {
+    steps = new WeakMap();
+    STEPS.set(question, steps);
+  }
+  let step = steps.get(successes);
+  if (step === undefined) {
+    step = basedStep(filter, question, successes);
+    steps.set(successes, step);
+  }
+  return step;
+}
+
 function statedLeg(input: NextInput, leg: LaidLeg): ProposedLeg {
   let known = STATED.get(input);
   if (known === undefined) {
     known = new Map();
     STATED.set(input, known);
   }
-  const key = leg.skill + JSON.stringify(leg.ask);
+  const key = leg.skill + askKey(leg.ask);
   let stated = known.get(key);
   if (stated === undefined) {
     const question = input.question(leg.skill, leg.ask);
     const forecast = input.filter.forecast(question);
     // The base is looked for when it is asked for: most of what could be asked is passed over by its chance alone.
-    const step = once(() => basedStep(input.filter, question, input.successes.get(leg.skill) ?? []));
+    const step = once(() => stepOf(input.filter, question, input.successes.get(leg.skill) ?? NEVER));
     stated = {
       skill: leg.skill,
       ask: leg.ask,

@@ -19,7 +19,13 @@ export interface Bounds {
   readonly randomOf: (draw: number) => Random;
 }
 
-const NOTHING: Attempt = { reps: [], repMinutes: [], minutes: { p50: 0, p90: 0 } };
+/** The session that was found, and whether some other was too long for the minutes. */
+export interface Found extends Attempt {
+  readonly isTooLong: boolean;
+}
+
+/** No session. */
+export const NOTHING: Found = { reps: [], repMinutes: [], minutes: { p50: 0, p90: 0 }, isTooLong: false };
 /** Sessions drawn until one fits its minutes and gives nothing away. */
 const MOST_ATTEMPTS = 7;
 /** However short the time, something known and a good finish are tried first. */
@@ -28,27 +34,28 @@ const FEWEST = 2;
 const STRETCH = { reps: 11, minutes: 11 } as const;
 
 /** The longest session within the minutes: drawn, filled, measured, and drawn again shorter or longer; then improved. */
-export function attempted(stock: Stock, bounds: Bounds): Attempt {
+export function attempted(stock: Stock, bounds: Bounds): Found {
   const { most } = bounds;
   if (stock.lines.length === 0) return NOTHING;
   let typical = typicalMinutes(stock, bounds.pace);
   let reps = Math.min(most.reps, Math.max(FEWEST, countIn(most.minutes, typical)));
-  let best = NOTHING;
+  let best: Attempt = NOTHING;
+  let isTooLong = false;
   for (let draw = 0; draw < MOST_ATTEMPTS && reps > best.reps.length; draw++) {
     const random = bounds.randomOf(draw);
     const attempt = attemptOf(stock, bounds, reps, typical, random);
     const count = attempt.reps.length;
     if (count === 0) break;
     const fits = attempt.minutes.p50 <= most.minutes;
-    if (fits && isSound(attempt, bounds) && count > best.reps.length)
-      best = bettered(stock, bounds, attempt, random);
+    isTooLong ||= !fits;
+    if (fits && isSound(attempt, bounds) && count > best.reps.length) best = attempt;
     typical = attempt.repMinutes.reduce((so, minutes) => so + minutes, 0) / count;
     if (!fits) reps = Math.max(best.reps.length, Math.min(count - 1, countIn(most.minutes, typical)));
     else if (count === reps)
       reps = Math.min(most.reps, Math.max(reps, Math.min(reps + 2, countIn(most.minutes, typical))));
     if (fits && reps === count && isSound(attempt, bounds)) break;
   }
-  return best;
+  return { ...bettered(stock, bounds, best, bounds.randomOf(MOST_ATTEMPTS)), isTooLong };
 }
 
 /** Breaks that so many minutes and reps of work call for. */

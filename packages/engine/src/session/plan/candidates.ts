@@ -105,11 +105,12 @@ function isNewAtEasyEnd({ legs }: Proposal): boolean {
 }
 
 /**
- * Things raised against the bases, counted over the chain. A later stop on the same line is one thing, its distance; on
- * another line its part of the way is a thing of its own.
+ * Things raised against the bases, counted over the chain, whichever base is taken of those that tie: a plan is not to hang on
+ * how a tie is broken. A later stop on the same line is one thing, its distance; on another line its part of the way is a
+ * thing of its own.
  */
 export function thingsRaised({ legs }: Proposal): Set<string> {
-  const groups = legs.flatMap(({ step }) => step?.harder ?? []);
+  const groups = legs.flatMap(({ step }) => step?.tied.flat() ?? []);
   return new Set(groups.map((group) => (group.includes('distanceM') ? 'distanceM' : (group[0] ?? ''))));
 }
 

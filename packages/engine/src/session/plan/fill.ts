@@ -62,16 +62,16 @@ function bestFor(stock: Stock, slot: Slot, at: Standing, earlier: readonly State
     const isOut = !stock.lines[slot.line]?.candidates.some(isWithinReach);
     return pick(nearestFirst(optionsFor(stock, slot, at, earlier), slot), isOut);
   }
-  const tiers = endTiers(stock, at, earlier).map((tier) =>
-    tier.filter((one) => stock.mayAsk(one.legs) && isSideEven(one, earlier, slot)),
-  );
-  for (const tier of tiers) {
-    const sure = pick(tier, false);
+  const isOpen = (one: Proposal) => stock.mayAsk(one.legs) && isSideEven(one, earlier, slot);
+  const passed: Proposal[] = [];
+  for (const tier of endTiers(stock, at, earlier)) {
+    const open = tier().filter(isOpen);
+    const sure = pick(open, false);
     if (sure !== null) return sure;
+    passed.push(...open);
   }
-  const any = tiers.flat();
   const isOut = !stock.lines.some(({ candidates }) => candidates.some(isWithinReach));
-  return pick(any.filter(isWithinReach), true) ?? (isOut ? pick(any, true) : null);
+  return pick(passed.filter(isWithinReach), true) ?? (isOut ? pick(passed, true) : null);
 }
 
 /** By chance and place of the stop alone, which cost little to state. */
@@ -149,20 +149,23 @@ function cleanOnes({ lines }: Stock, pool: LinePool): readonly Proposal[] {
  * Known things to begin and to end with: of the session's own lines, of what it has done by then, of whatever was worked
  * before, and the easy end last.
  */
-function endTiers({ record, lines }: Stock, at: Standing, earlier: readonly StatedRep[]): Proposal[][] {
+function endTiers(
+  { record, lines }: Stock,
+  at: Standing,
+  earlier: readonly StatedRep[],
+): readonly (() => Proposal[])[] {
   const input = record.inputAt(at.moment);
   const own = lines.flatMap(({ skills }) => skills);
-  const others = input.worked.map(({ skill }) => skill).filter((skill) => !own.includes(skill));
   const chainsOf = (skills: readonly Skill[]) =>
     skills
       .flatMap((skill) => knownChains(input, skill))
       .map(({ legs, focus }) => proposed(input, legs, focus));
   return [
-    lines.flatMap(({ known }) => known),
-    earlier.map(({ legs, focus }) => proposed(input, legs, focus)),
-    chainsOf(own),
-    chainsOf(others),
-    own.map((skill) => easyRep(input, skill)),
+    () => lines.flatMap(({ known }) => known),
+    () => earlier.map(({ legs, focus }) => proposed(input, legs, focus)),
+    () => chainsOf(own),
+    () => chainsOf(input.worked.map(({ skill }) => skill).filter((skill) => !own.includes(skill))),
+    () => own.map((skill) => easyRep(input, skill)),
   ];
 }
 
@@ -175,7 +178,7 @@ export function sideOfSureEnd(stock: Stock, reps: readonly StatedRep[]): 'left' 
   const lying = previous === undefined ? [] : previous.laid.leaves;
   const at = { moment: last.moment, lying };
   const open = endTiers(stock, at, before)
-    .flat()
+    .flatMap((tier) => tier())
     .filter(({ legs }) => stock.mayAsk(legs));
   const sure = open.find((one) => mayStand(stateRep(stock.record, at, draftOf(last.slot, one))));
   return sure === undefined ? null : sideOfLegs(sure.legs);

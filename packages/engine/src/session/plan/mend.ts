@@ -27,8 +27,10 @@ export function mendedSlots(stock: Stock, attempt: Attempt): Slot[] | null {
     return surplus === undefined ? null : without(reps, surplus);
   }
   const unsure = sideOfSureEnd(stock, reps);
-  const turned = unsure === null ? undefined : works.findLast(({ slot }) => slot.side === unsure);
-  if (turned !== undefined) return without(reps, turned);
+  if (unsure !== null) {
+    const turned = works.findLast(({ slot }) => slot.side === unsure) ?? reps[0];
+    if (turned !== undefined && reps.length > 1) return without(reps, turned);
+  }
   const span = waySpan(reps);
   if (span === null || span >= WAY_SPAN) return null;
   const surplus = works.findLast(({ legs }) => stopWay(legs) !== null);

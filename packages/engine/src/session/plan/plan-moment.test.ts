@@ -88,9 +88,10 @@ describe('the record seen from a later place of a plan', () => {
     expect(contextAt(stopped)).toMatchObject({ repsSinceBreak: 1, stopsRunning: 3, daysSinceWorked: 0 });
     const straight = record.after(stopped, [{ skill: 'line', ask: {} }], true);
     expect(contextAt(straight)).toMatchObject({ repsSinceBreak: 0, stopsRunning: 0, daysSinceWorked: 0 });
-    // A recall is no send: the run of stops goes on.
-    const recalled = record.after(stopped, [{ skill: 'recall', ask: {} }], false);
-    expect(contextAt(recalled)).toMatchObject({ repsSinceBreak: 2, stopsRunning: 3 });
+    // A recall is no send: the run of stops goes on. From the ninth rep on the dog tires (demand table).
+    let recalled = stopped;
+    for (let n = 0; n < 9; n++) recalled = record.after(recalled, [{ skill: 'recall', ask: {} }], false);
+    expect(contextAt(recalled)).toMatchObject({ repsSinceBreak: 10, stopsRunning: 3 });
   });
 
   it("counts the plan's own earlier reps among the bases (contract, Details), ten at most", () => {

@@ -1,4 +1,12 @@
-import type { AbilityFilter, Ask, LegQuestion, Skill } from '../../ability/index.ts';
+import {
+  type AbilityFilter,
+  type Ask,
+  demandVector,
+  type LegContext,
+  type LegQuestion,
+  type Skill,
+} from '../../ability/index.ts';
+import { askKey } from '../next/proposal.ts';
 import type { NextInput } from '../next/session-state.ts';
 import type { Success } from '../next/success.ts';
 import type { LaidLeg } from '../picture/laid-leg.ts';
@@ -32,6 +40,7 @@ export class PlanRecord {
   readonly #filter: AbilityFilter;
   readonly #inputs = new WeakMap<PlanMoment, NextInput>();
   readonly #questions = new Map<string, LegQuestion>();
+  readonly #contexts = new WeakMap<PlanMoment, Map<Skill, SkillContext>>();
 
   constructor(known: NextInput) {
     this.known = known;
@@ -79,25 +88,44 @@ export class PlanRecord {
     return moment.stopsRunning ?? this.known.question('line', {}).context.stopsRunning;
   }
 
+  /** The question that a leg would be there. Moments that the model can't tell apart have one question, asked once. */
   #question(skill: Skill, ask: Ask, moment: PlanMoment): LegQuestion {
-    const isWorked = moment.worked.has(skill);
-    const key = `${skill}|${moment.repsSinceBreak}|${moment.stopsRunning}|${isWorked}|${JSON.stringify(ask)}`;
+    const { demands, context } = this.#contextOf(skill, moment);
+    const key = `${skill}|${demands}|${askKey(ask)}`;
     let question = this.#questions.get(key);
     if (question === undefined) {
-      const plain = this.known.question(skill, ask);
-      question = {
-        ...plain,
-        context: {
-          ...plain.context,
-          repsSinceBreak: moment.repsSinceBreak,
-          stopsRunning: moment.stopsRunning ?? plain.context.stopsRunning,
-          daysSinceWorked: isWorked ? 0 : plain.context.daysSinceWorked,
-        },
-      };
+      question = { ...this.known.question(skill, ask), context };
       this.#questions.set(key, question);
     }
     return question;
   }
+
+  #contextOf(skill: Skill, moment: PlanMoment): SkillContext {
+    let contexts = this.#contexts.get(moment);
+    if (contexts === undefined) {
+      contexts = new Map();
+      this.#contexts.set(moment, contexts);
+    }
+    let found = contexts.get(skill);
+    if (found === undefined) {
+      const plain = this.known.question(skill, {}).context;
+      const context: LegContext = {
+        ...plain,
+        repsSinceBreak: moment.repsSinceBreak,
+        stopsRunning: moment.stopsRunning ?? plain.stopsRunning,
+        daysSinceWorked: moment.worked.has(skill) ? 0 : plain.daysSinceWorked,
+      };
+      found = { context, demands: demandVector(skill, {}, context).join() };
+      contexts.set(skill, found);
+    }
+    return found;
+  }
+}
+
+/** What the program adds to an ask of a skill at a moment, and the demands that it comes to. */
+interface SkillContext {
+  readonly context: LegContext;
+  readonly demands: string;
 }
 
 /** The filter with its answers kept by question: a search asks the same ones again and again. */

@@ -1,12 +1,13 @@
 import { seededRandom } from '../../numeric/index.ts';
 import type { NextInput } from '../next/session-state.ts';
 import type { LaidLeg } from '../picture/laid-leg.ts';
-import { attempted } from './attempt.ts';
+import { attempted, type Bounds, NOTHING } from './attempt.ts';
 import { isStopOnLine, isWithinReach, type MayAsk, sendKind } from './candidates.ts';
 import { cautionsOf } from './cautions.ts';
 import { claimsOf } from './claims.ts';
 import { learnedPace } from './duration.ts';
 import { BREAK_MINUTES } from './duration-priors.ts';
+import type { Stock } from './fill.ts';
 import { layAfter } from './laying.ts';
 import { type LinePool, poolOf } from './line-pool.ts';
 import { type LineOfWork, linesOfWork, otherLines } from './lines-of-work.ts';
@@ -42,16 +43,21 @@ export function planSession(input: PlanInput): Plan {
   const mayAsk = allowed(known.ageMonths, request.kit, kit);
   const start = record.inputAt(record.start);
   const lines = most.reps === 0 ? [] : linesOfWork(start, request, most.minutes, mayAsk);
-  const pools = reachedPools(start, lines, mayAsk);
   const hurry = Math.max(1, UNHURRIED_MINUTES / Math.max(1, most.minutes));
-  const stock = { record, lines: pools, mayAsk, hurry };
-  const found = attempted(stock, {
+  const bounds: Bounds = {
     most,
     pace: learnedPace(input.repTimes),
     cleanShare: known.cleanShareWanted,
     lateOrders: input.lateOrders,
     randomOf: (draw) => seededRandom(mixed(seed, draw)),
-  });
+  };
+  let stock: Stock = { record, lines: [], mayAsk, hurry };
+  let found = NOTHING;
+  for (const pools of poolsInTurn(start, lines, mayAsk)) {
+    stock = { ...stock, lines: pools };
+    found = attempted(stock, bounds);
+    if (found.reps.length > 0 || found.isTooLong) break;
+  }
   const { reps, repMinutes, minutes } = found;
   return {
     dog: request.dog,
@@ -85,18 +91,23 @@ export function planSession(input: PlanInput): Plan {
 }
 
 /**
- * The lines that have something within reach; where none has, the first other skill that has; and where nothing has, all that
- * have anything.
+ * What a session is made from, the best first: the lines that have something within reach; where nothing comes of them, each other
+ * skill that has; and at the last whatever there is. Later ones are only looked at when nothing came of the earlier ones.
  */
-function reachedPools(input: NextInput, lines: readonly LineOfWork[], mayAsk: MayAsk): LinePool[] {
+function* poolsInTurn(
+  input: NextInput,
+  lines: readonly LineOfWork[],
+  mayAsk: MayAsk,
+): Generator<readonly LinePool[]> {
+  if (lines.length === 0) return;
   const isReached = ({ candidates }: LinePool) => candidates.some(isWithinReach);
   const pools = lines.map((line) => poolOf(input, line, mayAsk));
-  if (pools.length === 0 || pools.some(isReached)) return pools.filter(isReached);
+  if (pools.some(isReached)) yield pools.filter(isReached);
   for (const line of otherLines(input, lines)) {
     const pool = poolOf(input, line, mayAsk);
-    if (isReached(pool)) return [pool];
+    if (isReached(pool)) yield [pool];
   }
-  return pools.filter(({ candidates }) => candidates.length > 0);
+  if (!pools.some(isReached)) yield pools.filter(({ candidates }) => candidates.length > 0);
 }
 
 /** The record with the focus's ask as a goal beside the dog's own. */

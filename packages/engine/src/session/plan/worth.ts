@@ -1,4 +1,5 @@
 import { isServingGoal, KNOWN_CHANCE } from '../next/choose.ts';
+import { askKey } from '../next/proposal.ts';
 import type { NextInput } from '../next/session-state.ts';
 import { stopWay } from './candidates.ts';
 import type { StatedRep } from './draft.ts';
@@ -56,10 +57,9 @@ export function worthOf(
 function isSameChain(a: StatedRep, b: StatedRep): boolean {
   return (
     a.legs.length === b.legs.length &&
-    a.legs.every((leg, n) => leg.skill === b.legs[n]?.skill && isSameAsk(leg.ask, b.legs[n]?.ask ?? {}))
+    a.legs.every((leg, n) => {
+      const other = b.legs[n];
+      return other !== undefined && leg.skill === other.skill && askKey(leg.ask) === askKey(other.ask);
+    })
   );
-}
-
-function isSameAsk(a: object, b: object): boolean {
-  return a === b || JSON.stringify(a) === JSON.stringify(b);
 }
