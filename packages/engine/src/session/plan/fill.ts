@@ -18,11 +18,11 @@ export interface Stock {
 }
 
 /** Candidates of a line that are stated anew for a slot, the likeliest to teach first (our judgement, 2026). */
-const TRIED = 16;
+const TRIED = 12;
 /** Of them so many that may stand in the slot are weighed with all that counts. */
-const JUDGED = 8;
+const JUDGED = 6;
 /** So many are tried with their stop where it was drawn. */
-const PLACED = 8;
+const PLACED = 6;
 
 /** Fills the slots one after another with what is worth most in each; a slot that nothing may stand in is left out. */
 export function filled(stock: Stock, slots: readonly Slot[]): StatedRep[] {
@@ -60,7 +60,8 @@ function bestFor(stock: Stock, slot: Slot, at: Standing, earlier: readonly State
     );
   if (slot.role === 'work') {
     const isOut = !stock.lines[slot.line]?.candidates.some(isWithinReach);
-    return pick(nearestFirst(optionsFor(stock, slot, at, earlier), slot), isOut);
+    const options = nearestFirst(optionsFor(stock, slot, at, earlier), slot);
+    return pick(options, false) ?? (isOut ? pick(options, true) : null);
   }
   const isOpen = (one: Proposal) => stock.mayAsk(one.legs) && isSideEven(one, earlier, slot);
   const passed: Proposal[] = [];

@@ -4,7 +4,7 @@ import { type DraftRep, type StatedRep, stateAll } from './draft.ts';
 import { draftOf, type Stock } from './fill.ts';
 import { worthOf } from './worth.ts';
 
-/** Changes tried: enough for most of the gain, few enough for a tenth of a second (`plan-session.bench.ts`). */
+/** Changes tried: enough for most of the gain, few enough for a tenth of a second (`bench/plan.ts`). */
 const TRIES = 24;
 
 /** What a plan is worth as a whole: the worth of its reps, each after the earlier ones. */

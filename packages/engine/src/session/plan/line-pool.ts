@@ -31,9 +31,11 @@ export interface LinePool extends LineOfWork {
 }
 
 /** Candidates kept for a line: beyond these nothing is ever chosen (our judgement, 2026). */
-const KEPT = 32;
+const KEPT = 24;
+/** Of them so many are tried to the other side too. */
+const TURNED = 12;
 
-const KEPT_KNOWN = 12;
+const KEPT_KNOWN = 8;
 /** What a known thing is best asked at: sure, and not for nothing (our judgement, 2026). */
 const SURE_CHANCE = 0.9;
 
@@ -51,7 +53,7 @@ export function poolOf(input: NextInput, line: LineOfWork, mayAsk: MayAsk): Line
   const own = line.skills.flatMap((skill) => candidatesFor(input, skill, mayAsk));
   const near = own.filter(isWithinReach).toSorted((a, b) => farFromWanted(a) - farFromWanted(b));
   const teaching = firstFew(near, KEPT, isOneThing);
-  const turned = teaching.flatMap((proposal) => mirrored(input, proposal));
+  const turned = teaching.slice(0, TURNED).flatMap((proposal) => mirrored(input, proposal));
   const reached = [
     ...teaching,
     ...turned.filter((proposal) => isWithinReach(proposal) && isOneThing(proposal)),

@@ -1,4 +1,4 @@
-import { stopWay } from './candidates.ts';
+import { isWithinReach, stopWay } from './candidates.ts';
 import { longestStretch, waySpan } from './claims.ts';
 import type { StatedRep } from './draft.ts';
 import { BREAK_MINUTES } from './duration-priors.ts';
@@ -16,10 +16,14 @@ export interface Attempt {
 const STRETCH_MOST = { reps: 12, minutes: 12 } as const;
 export const WAY_SPAN = 0.25;
 
-/** Slots that mend what a filling broke: too long without a break, uneven sides, an end not sure that could be, stops too near. */
+/** Slots that mend what a filling broke: too long without a break, reps beyond reach, uneven sides, an end not sure that could be, stops too near. */
 export function mendedSlots(stock: Stock, attempt: Attempt): Slot[] | null {
   const { reps, repMinutes } = attempt;
   if (!isRested(attempt)) return restedSlots(reps, repMinutes);
+  const beyond = reps.find(({ proposal }) => !isWithinReach(proposal));
+  // Beyond reach is owned up to only where nothing is within it.
+  if (beyond !== undefined && reps.some(({ proposal }) => isWithinReach(proposal)))
+    return without(reps, beyond);
   const works = reps.filter(({ slot }) => slot.role === 'work');
   const apart = rightsLessLefts(reps);
   if (Math.abs(apart) > 1) {
