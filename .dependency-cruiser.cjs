@@ -1,7 +1,8 @@
 /**
  * The arrows of the house, as in ARCHITECTURE.md:
  * quantity <- numeric <- {ground, whistle, weather, sound, track, ability} <- {session, season}; engine and journal do not
- * know each other; projections joins them; protocol and demo know journal; words knows nobody; apps never import apps.
+ * know each other; projections joins them; drawing knows engine; protocol and demo know journal; words knows nobody; apps never
+ * import apps.
  */
 
 /** One rule: files of `folder` may import no file of ours outside `allowed` (regular expressions, itself included). */
@@ -60,6 +61,14 @@ module.exports = {
       ['^packages/journal/'],
       'the demo knows the journal alone',
     ),
+    {
+      name: 'drawing-on-engine',
+      comment:
+        'drawing knows the engine; its words are handed in, and only its tests take them from the catalogue',
+      severity: 'error',
+      from: { path: '^packages/drawing/', pathNot: ownTest },
+      to: { path: '^(packages|apps)/', pathNot: '^packages/(drawing|engine)/' },
+    },
     {
       name: 'apps-apart',
       comment: 'an app never imports another app; browser tests start the server as a process',

@@ -1,3 +1,4 @@
+import { textWidth } from '@sedgeline/drawing';
 import { DEMANDS, GRADES, HANDLER_PLACES, SKILLS, TEMPTATIONS, VERDICTS } from '@sedgeline/engine/ability';
 import {
   RULE_MEND_CODES as ENGINE_MENDS,
@@ -17,7 +18,6 @@ import {
   words,
 } from '@sedgeline/words';
 import { expect, it } from 'vitest';
-import { textWidth } from './field-card/text-width.ts';
 
 /** The catalogue depends on nobody, so its codes are written out a second time there; this is where the two must meet. */
 it('has a sentence for every reason the engine gives, and for no other', () => {

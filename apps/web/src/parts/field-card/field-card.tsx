@@ -1,12 +1,9 @@
+import { type CardBox, drawRep, sayRep, shapesOfDrawing } from '@sedgeline/drawing';
 import type { RepPicture } from '@sedgeline/engine/ground';
 import { useId, useMemo, useRef } from 'react';
 import { useWords } from '../words-context.tsx';
-import { CardMark } from './card-mark.tsx';
-import { drawRep } from './draw-rep.ts';
-import type { CardBox, RepDrawing } from './drawing.ts';
 import './field-card.css';
-import { sayRep } from './say-rep.ts';
-import { n } from './spots.ts';
+import { ShapeView } from './shape-view.tsx';
 import { useOwnShape } from './use-own-shape.ts';
 
 /**
@@ -39,6 +36,7 @@ export function FieldCard({ picture, size = 'full', dogName, title }: FieldCardP
     () => drawRep(picture, boxOf(size, shape), cardWords),
     [picture, size, shape, cardWords],
   );
+  const shapes = useMemo(() => shapesOfDrawing(drawing), [drawing]);
   const said = useMemo(() => sayRep(picture, cardWords), [picture, cardWords]);
   const { width, height } = drawing.box;
   return (
@@ -54,29 +52,8 @@ export function FieldCard({ picture, size = 'full', dogName, title }: FieldCardP
     >
       <title id={`${id}-title`}>{title ?? words.picture.title}</title>
       <desc id={`${id}-said`}>{said}</desc>
-      {drawing.cover && <path className="fc-cover" d={drawing.cover} data-mark="cover" />}
-      {drawing.ruler && <Ruler ruler={drawing.ruler} />}
-      {drawing.marks.map((mark, i) => (
-        <CardMark key={i} mark={mark} />
-      ))}
-      {drawing.wind && <Wind {...drawing.wind} />}
-      {drawing.labels.map((label, i) => (
-        <g key={i} className={`fc-label fc-${label.tone}`}>
-          {label.leader && (
-            <path
-              className="fc-leader"
-              d={`M${n(label.leader.from.x)} ${n(label.leader.from.y)} L${n(label.leader.to.x)} ${n(label.leader.to.y)}`}
-            />
-          )}
-          <text
-            x={n(label.baseline.x)}
-            y={n(label.baseline.y)}
-            textAnchor={label.anchor}
-            fontSize={label.size}
-          >
-            {label.text}
-          </text>
-        </g>
+      {shapes.map((each, i) => (
+        <ShapeView key={i} shape={each} />
       ))}
     </svg>
   );
@@ -90,35 +67,4 @@ function boxOf(size: keyof typeof SIZES, shape: number | null): CardBox {
   const box = SIZES[size];
   if (shape === null || !box.labels) return box;
   return { ...box, height: Math.round(box.width * Math.min(TALLEST, Math.max(LOWEST, shape))) };
-}
-
-function Ruler({ ruler }: { readonly ruler: NonNullable<RepDrawing['ruler']> }) {
-  return (
-    <g className="fc-ruler" data-mark="ruler">
-      <path d={`M${ruler.x} ${n(ruler.foot)} V${n(ruler.top)}`} />
-      {ruler.ticks.map((tick, i) => (
-        <path key={i} d={`M${ruler.x - (i % 2 === 0 ? 7 : 4)} ${n(tick.y)} H${ruler.x}`} />
-      ))}
-      {ruler.ticks.map(
-        (tick) =>
-          tick.text && (
-            <text key={tick.text} x={ruler.x - 11} y={n(tick.y + 4.5)} textAnchor="end" fontSize={13}>
-              {tick.text}
-            </text>
-          ),
-      )}
-    </g>
-  );
-}
-
-function Wind({ at, towardsDeg }: NonNullable<RepDrawing['wind']>) {
-  return (
-    <g
-      className="fc-wind"
-      data-mark="wind"
-      transform={`translate(${n(at.x)} ${n(at.y)}) rotate(${n(towardsDeg)})`}
-    >
-      <path d="M0 17 V-17 M-6.5 -9 L0 -17 L6.5 -9" />
-    </g>
-  );
 }

@@ -1,5 +1,6 @@
 import type { RepPicture, RepStroke } from '@sedgeline/engine/ground';
-import { type CardWords, thingDistanceM, thingName } from './label-rep.ts';
+import type { CardWords } from './card-words.ts';
+import { thingDistanceM, thingName } from './label-rep.ts';
 
 /** The text that stands for a card: everything drawn, in order, with its figures. */
 export function sayRep(picture: RepPicture, words: CardWords): string {

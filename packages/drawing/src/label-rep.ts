@@ -1,11 +1,8 @@
 import type { PlanePoint, RepPicture } from '@sedgeline/engine/ground';
-import type { PictureWords } from '@sedgeline/words';
+import type { CardWords } from './card-words.ts';
 import type { CardBox, Mark, Spot } from './drawing.ts';
 import type { CardScale } from './fit-card.ts';
 import { cornerLabel, type WantedLabel } from './place-labels.ts';
-
-/** What a card says of a dog with no name at hand is the catalogue's; a name may be put in its place. */
-export type CardWords = PictureWords & { readonly dogName?: string | undefined };
 
 type PictureThing = RepPicture['things'][number];
 

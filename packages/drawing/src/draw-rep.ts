@@ -1,10 +1,11 @@
 import type { RepPicture, RepStroke } from '@sedgeline/engine/ground';
+import type { CardWords } from './card-words.ts';
 import { arrowHead, drawCast } from './draw-cast.ts';
 import { drawCover } from './draw-cover.ts';
 import { drawObstacle } from './draw-obstacle.ts';
 import type { Box, CardBox, Mark, RepDrawing, Spot } from './drawing.ts';
 import { type CardScale, fitCard } from './fit-card.ts';
-import { type CardWords, wantedLabels } from './label-rep.ts';
+import { wantedLabels } from './label-rep.ts';
 import { placeLabels } from './place-labels.ts';
 import { drawRuler } from './ruler.ts';
 import { across, apart, around, bearingDeg, boxesAlong, inflate, overlap, plus, towards } from './spots.ts';
