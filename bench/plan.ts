@@ -6,7 +6,7 @@
 import { createAbilityFilter, EASY_CONTEXT } from '@sedgeline/engine/ability';
 import { falseClaims, judgePlan, type PlanInput, planFaults, planSession } from '@sedgeline/engine/session';
 import { createKennel } from '@sedgeline/projections';
-import { factsOf } from '../packages/projections/src/plan/plan-facts.fixture.ts';
+import { planFacts } from '../packages/projections/src/plan/plan-facts.ts';
 import { planInput } from '../packages/projections/src/plan/plan-input.ts';
 import { randomKennel, randomRequest } from '../packages/projections/src/plan/random-kennel.fixture.ts';
 import { trainedDog } from '../packages/projections/src/plan/trained-dog.fixture.ts';
@@ -70,7 +70,7 @@ function run(name: string, inputOf: (seed: number) => PlanInput): void {
       }),
     );
     if (plan === null) throw new Error('expected a plan');
-    const facts = factsOf(input);
+    const facts = planFacts(input);
     broken += falseClaims(plan, judgePlan(plan, facts)).length + planFaults(plan, facts).length;
   }
   took.sort((a, b) => a - b);

@@ -15,7 +15,8 @@ export type PlanCautionCode =
   | 'long-lay-off'
   | 'new-ground'
   | 'little-time'
-  | 'little-kit';
+  | 'little-kit'
+  | 'locks-let-go';
 
 /** A caution with its figures, any of which may be missing. */
 export interface PlanCaution {
@@ -82,6 +83,8 @@ export function planWords(t: Tongue) {
         ? 'There is not time for one rep: play, and come back with more.'
         : 'There is little time: one or two good ones, and home.',
     'little-kit': () => `The ${t.dummies} and posts at hand leave some things out.`,
+    'locks-let-go': (c) =>
+      `${c.count === undefined ? 'Some locked reps' : t.count(c.count, 'locked rep', 'locked reps')} could not be had in this time, with this kit or at this age, and ${c.count === 1 ? 'was' : 'were'} let go.`,
   };
   const errand = ({ do: what, thing, metres }: PlanErrand): string => {
     const at = metres === undefined ? '' : ` at ${t.length(metres)}`;

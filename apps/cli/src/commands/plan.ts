@@ -44,7 +44,7 @@ export const addPlan: AddCommand = (program, terminal, finish) => {
       known('layout', request.layout, kennel.record.layouts.keys(), path, beside.setAside);
     }
     const catalogue = words();
-    const plan = planFor(kennel, request, atMs, options.seed);
+    const plan = planFor(kennel, request, { atMs, seed: options.seed });
     const answer = { ...planAnswer(plan, sayingIn(catalogue)), ...beside };
     const dog = kennel.record.dogs.get(request.dog)?.name ?? request.dog;
     print(terminal, options, answer, () => page(plan, dog, catalogue));

@@ -1,6 +1,9 @@
 import type { Ask, Skill } from '@sedgeline/engine/ability';
 import { seededRandom } from '@sedgeline/engine/numeric';
 import {
+  type CastSide,
+  castSide,
+  type KeptRep,
   type NextInput,
   type PlanInput,
   type PlanRequest,
@@ -25,17 +28,20 @@ export function planInput(
   request: PlanRequest,
   atMs: number,
   seed: number,
+  kept: readonly KeptRep[] = [],
 ): PlanInput {
   const { dog } = request;
+  const late = record.sessions
+    .filter((session) => session.dog === dog && session.reps.length > 0)
+    .slice(-SESSIONS_BACK);
   return {
     request,
     seed,
     known: knownBefore(record, timeline, request, atMs),
     repTimes: repTimes(record, dog),
-    lateOrders: record.sessions
-      .filter((session) => session.dog === dog && session.reps.length > 0)
-      .slice(-SESSIONS_BACK)
-      .map(sendOrder),
+    lateOrders: late.map(sendOrder),
+    lateSides: late.map(sideOrder),
+    ...(kept.length > 0 ? { kept } : {}),
   };
 }
 
@@ -77,5 +83,14 @@ function sendOrder({ reps }: SessionRecord): boolean[] {
     const has = (...skills: readonly Skill[]) => legs.some(({ skill }) => skills.includes(skill));
     if (has('stop')) return [false];
     return has('line', 'mark', 'hunt') ? [true] : [];
+  });
+}
+
+/** The sides of a session's casts. */
+function sideOrder({ reps }: SessionRecord): CastSide[] {
+  return reps.flatMap(({ legs }) => {
+    const sides = legs.map(({ skill }) => castSide(skill));
+    const side = sides.find((one) => one === 'left' || one === 'right');
+    return side === undefined ? [] : [side];
   });
 }

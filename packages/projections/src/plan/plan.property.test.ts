@@ -2,7 +2,7 @@ import { falseClaims, judgePlan, planFaults, planSession, RULES } from '@sedgeli
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createKennel } from '../kennel-of-facts.ts';
-import { factsOf } from './plan-facts.fixture.ts';
+import { planFacts } from './plan-facts.ts';
 import { planInput } from './plan-input.ts';
 import { randomKennel, randomRequest } from './random-kennel.fixture.ts';
 
@@ -15,7 +15,7 @@ function planned(kennelSeed: number, requestSeed: number) {
   kennel.add(day.facts);
   const request = randomRequest(requestSeed);
   const input = planInput(kennel.record, kennel.timeline(), request, day.atMs + 86_400_000, requestSeed);
-  return { input, plan: planSession(input), facts: factsOf(input) };
+  return { input, plan: planSession(input), facts: planFacts(input) };
 }
 
 describe('plans: laws, any record and any request', () => {

@@ -77,6 +77,11 @@ export function sidesInOrder(input: {
   };
 }
 
+/** How well the best simple rule guesses an order that `sidesInOrder` draws of so many sides after these sessions. */
+export function sidesGuess(count: number, earlier: readonly (readonly CastSide[])[]): BestGuess {
+  return ordersApart(count, earlier.slice(-SESSIONS_BACK)).bestGuess;
+}
+
 /** The orders apart from as many sessions, the latest first, as leave an order as hard to guess as it has to be. */
 function ordersApart(count: number, earlier: readonly (readonly CastSide[])[]) {
   const before = earlier.map((sides) => sides.map((side) => side === 'right'));

@@ -1,4 +1,5 @@
 import type { Random } from '../../numeric/index.ts';
+import type { CastSide } from '../order/index.ts';
 import { cleanOrder, waySpan } from './claims.ts';
 import type { StatedRep } from './draft.ts';
 import { medianS, type Pace, timedRep, wholeMinutes } from './duration.ts';
@@ -8,13 +9,15 @@ import { improved } from './improve.ts';
 import { layAfter } from './laying.ts';
 import { type Attempt, isRested, mendedSlots, WAY_SPAN } from './mend.ts';
 import { givesItselfAway } from './order-given-away.ts';
-import { drawnSlots } from './slots.ts';
+import { drawnSlots, type FixedRep } from './slots.ts';
 
 export interface Bounds {
   readonly most: { readonly minutes: number; readonly reps: number };
   readonly pace: Pace;
   readonly cleanShare: number;
   readonly lateOrders: readonly (readonly boolean[])[];
+  readonly lateSides: readonly (readonly CastSide[])[];
+  readonly kept: readonly (FixedRep & { readonly n: number })[];
   /** Chance for the n-th draw of the plan. */
   readonly randomOf: (draw: number) => Random;
 }
@@ -38,10 +41,12 @@ export function attempted(stock: Stock, bounds: Bounds): Found {
   const { most } = bounds;
   if (stock.lines.length === 0) return NOTHING;
   let typical = typicalMinutes(stock, bounds.pace);
-  let reps = Math.min(most.reps, Math.max(FEWEST, countIn(most.minutes, typical)));
+  const fewest = Math.max(FEWEST, bounds.kept.length);
+  let reps = Math.min(most.reps, Math.max(fewest, countIn(most.minutes, typical)));
   let best: Attempt = NOTHING;
   let isTooLong = false;
   for (let draw = 0; draw < MOST_ATTEMPTS && reps > best.reps.length; draw++) {
+    if (reps < bounds.kept.length) break;
     const random = bounds.randomOf(draw);
     const attempt = attemptOf(stock, bounds, reps, typical, random);
     const count = attempt.reps.length;
@@ -79,7 +84,8 @@ function typicalMinutes({ lines }: Stock, pace: Pace): number {
   return minutes.reduce((so, one) => so + one, 0) / lines.reduce((so, { share }) => so + share, 0);
 }
 
-function measured(reps: readonly StatedRep[], pace: Pace): Attempt {
+/** Reps with the minutes that they take. */
+export function measured(reps: readonly StatedRep[], pace: Pace): Attempt {
   const times = reps.map(({ legs, laid }) => timedRep(legs, laid.laysS, pace));
   const breaks = reps.filter(({ slot }) => slot.takesBreak).length;
   return {
@@ -92,10 +98,20 @@ function measured(reps: readonly StatedRep[], pace: Pace): Attempt {
 /** One session of so many reps; with a break more, or a rep less, where the first way of it breaks a rule. */
 function attemptOf(stock: Stock, bounds: Bounds, reps: number, typical: number, random: Random): Attempt {
   const { lines } = stock;
-  const { cleanShare, lateOrders, pace } = bounds;
+  const { cleanShare, lateOrders, lateSides, kept, pace } = bounds;
   const isNewGround = stock.record.known.earlierSessionsOnGround === 0;
   const breaks = breaksFor(reps * typical, reps);
-  let slots = drawnSlots({ reps, breaks, lines, cleanShare, lateOrders, isNewGround, random });
+  let slots = drawnSlots({
+    reps,
+    breaks,
+    lines,
+    cleanShare,
+    lateOrders,
+    lateSides,
+    kept,
+    isNewGround,
+    random,
+  });
   let attempt = measured(filled(stock, slots), pace);
   for (let n = 0; n < reps; n++) {
     const mended = mendedSlots(stock, attempt);

@@ -16,11 +16,13 @@ export interface CautionFigures {
   readonly hasStops: boolean;
   /** Kit left something out, or everything. */
   readonly lacksKit: boolean;
+  /** Locked reps that could not be had. */
+  readonly locksLetGo: number;
 }
 
 /** What the handler should have in mind for this session, the weightiest first. */
 export function cautionsOf(figures: CautionFigures): PlanCaution[] {
-  const { request, known, heat, reps, hasStops, lacksKit } = figures;
+  const { request, known, heat, reps, hasStops, lacksKit, locksLetGo } = figures;
   const { airC, humidityPct } = request.weather ?? {};
   const { ageMonths } = known;
   const legs = known.worked.reduce((so, row) => so + row.legs, 0);
@@ -37,6 +39,7 @@ export function cautionsOf(figures: CautionFigures): PlanCaution[] {
     ...is('new-ground', known.earlierSessionsOnGround === 0),
     ...is('little-time', heat === 'fine' && !lacksKit && reps < FEW_REPS, { count: reps }),
     ...is('little-kit', lacksKit),
+    ...is('locks-let-go', locksLetGo > 0, { count: locksLetGo }),
     ...is('whistle', hasStops),
     { code: 'ask' },
   ];

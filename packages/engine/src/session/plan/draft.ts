@@ -50,6 +50,7 @@ export function standingAfter(record: PlanRecord, { moment, legs, laid, slot }: 
 
 /** Whether a rep may stand in its slot, stated there. A loose one need not be sure, known or within reach. */
 export function mayStand({ slot, proposal, isLoose = false }: StatedRep): boolean {
+  if (slot.fixed !== undefined) return true;
   if (!isOneThing(proposal)) return false;
   if (slot.role === 'check') return isLoose ? isHeld(proposal) : isKnown(proposal);
   if (slot.role === 'finish') return isHeld(proposal) && (isLoose || isSure(proposal));

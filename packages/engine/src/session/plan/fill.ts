@@ -31,7 +31,10 @@ export function filled(stock: Stock, slots: readonly Slot[]): StatedRep[] {
   let isTurned = false;
   for (const [n, slot] of slots.entries()) {
     if (n === 1) isTurned = isUneven(reps, slots);
-    const rep = bestFor(stock, isTurned ? turned(slot) : slot, at, reps);
+    const rep =
+      slot.fixed === undefined
+        ? bestFor(stock, isTurned ? turned(slot) : slot, at, reps)
+        : stateRep(stock.record, at, { slot, ...slot.fixed, moved: null });
     if (rep === null) continue;
     reps.push(rep);
     at = standingAfter(stock.record, rep);
@@ -150,7 +153,7 @@ function cleanOnes({ lines }: Stock, pool: LinePool): readonly Proposal[] {
  * Known things to begin and to end with: of the session's own lines, of what it has done by then, of whatever was worked
  * before, and the easy end last.
  */
-function endTiers(
+export function endTiers(
   { record, lines }: Stock,
   at: Standing,
   earlier: readonly StatedRep[],

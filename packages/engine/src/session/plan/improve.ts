@@ -21,7 +21,7 @@ export function wholeWorth({ record, hurry }: Stock, reps: readonly StatedRep[])
  * (sides, clean runs) stays as it was.
  */
 export function improved(stock: Stock, reps: readonly StatedRep[], random: Random): readonly StatedRep[] {
-  const works = reps.flatMap(({ slot }, n) => (slot.role === 'work' ? [n] : []));
+  const works = reps.flatMap(({ slot }, n) => (slot.role === 'work' && slot.fixed === undefined ? [n] : []));
   if (works.length === 0) return reps;
   let best = reps;
   let bestWorth = wholeWorth(stock, reps);

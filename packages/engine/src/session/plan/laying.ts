@@ -43,7 +43,7 @@ export function layAfter(lying: readonly Thing[], legs: readonly LaidLeg[]): Lai
   return {
     layout: { ...wanted, things },
     before: errands,
-    laysS: errands.reduce((so, errand) => so + errandS(errand), 0),
+    laysS: errandsS(errands),
     leaves: things.filter(
       (thing, n) =>
         thing.kind === 'post' ||
@@ -132,6 +132,11 @@ function errandsFor(lifted: readonly Thing[], laid: readonly Thing[], movedM: nu
     ...placed.map(act('place')),
     ...thrown.map(act('throw')),
   ];
+}
+
+/** Seconds that errands take, by the rates of `LAYING`. */
+export function errandsS(errands: readonly Errand[]): number {
+  return errands.reduce((so, errand) => so + errandS(errand), 0);
 }
 
 function errandS({ do: what, metres = 0 }: Errand): number {

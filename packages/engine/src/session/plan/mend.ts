@@ -20,11 +20,11 @@ export const WAY_SPAN = 0.25;
 export function mendedSlots(stock: Stock, attempt: Attempt): Slot[] | null {
   const { reps, repMinutes } = attempt;
   if (!isRested(attempt)) return restedSlots(reps, repMinutes);
-  const beyond = reps.find(({ proposal }) => !isWithinReach(proposal));
+  const beyond = reps.find(({ slot, proposal }) => slot.fixed === undefined && !isWithinReach(proposal));
   // Beyond reach is owned up to only where nothing is within it.
   if (beyond !== undefined && reps.some(({ proposal }) => isWithinReach(proposal)))
     return without(reps, beyond);
-  const works = reps.filter(({ slot }) => slot.role === 'work');
+  const works = reps.filter(({ slot }) => slot.role === 'work' && slot.fixed === undefined);
   const apart = rightsLessLefts(reps);
   if (Math.abs(apart) > 1) {
     const surplus = works.findLast(({ slot }) => slot.side === (apart > 0 ? 'right' : 'left'));
@@ -33,7 +33,8 @@ export function mendedSlots(stock: Stock, attempt: Attempt): Slot[] | null {
   const unsure = sideOfSureEnd(stock, reps);
   if (unsure !== null) {
     const turned = works.findLast(({ slot }) => slot.side === unsure) ?? reps[0];
-    if (turned !== undefined && reps.length > 1) return without(reps, turned);
+    if (turned !== undefined && turned.slot.fixed === undefined && reps.length > 1)
+      return without(reps, turned);
   }
   const span = waySpan(reps);
   if (span === null || span >= WAY_SPAN) return null;

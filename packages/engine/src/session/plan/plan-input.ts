@@ -1,6 +1,13 @@
 import type { NextInput } from '../next/session-state.ts';
+import type { LaidLeg } from '../picture/laid-leg.ts';
 import type { RepTime } from './duration.ts';
 import type { PlanRequest } from './plan.ts';
+
+/** A rep that the handler will have in the plan as it is, at that number or as near to it as can be. */
+export interface KeptRep {
+  readonly n: number;
+  readonly legs: readonly LaidLeg[];
+}
 
 /** All that a plan depends on: the request, the seed, and the record before the session. */
 export interface PlanInput {
@@ -16,4 +23,8 @@ export interface PlanInput {
   readonly repTimes: readonly RepTime[];
   /** Sends of the handler's last sessions with this dog in order, oldest session first; `true` for a clean one. */
   readonly lateOrders: readonly (readonly boolean[])[];
+  /** Sides of the casts of those sessions, likewise. */
+  readonly lateSides: readonly (readonly ('left' | 'right')[])[];
+  /** Reps locked by the handler, by rising `n`; left out, none. */
+  readonly kept?: readonly KeptRep[] | undefined;
 }

@@ -1,5 +1,6 @@
 import type { Ask, Skill } from '../../ability/index.ts';
 import type { PlannedRep } from '../next/next-answer.ts';
+import type { PlanOrders } from './order-figures.ts';
 import type { RuleVerdict } from './rule-verdict.ts';
 
 /** What a handler asks of a plan (contract, "A plan"). Lengths in metres, minutes in minutes. */
@@ -63,6 +64,7 @@ export const PLAN_CAUTION_CODES = [
   'new-ground',
   'little-time',
   'little-kit',
+  'locks-let-go',
 ] as const;
 export type PlanCautionCode = (typeof PLAN_CAUTION_CODES)[number];
 
@@ -83,4 +85,5 @@ export interface Plan {
   readonly cautions: readonly PlanCaution[];
   /** Minutes it takes, laying, walking and breaks among them. */
   readonly minutesExpected: { readonly p50: number; readonly p90: number };
+  readonly order: PlanOrders;
 }

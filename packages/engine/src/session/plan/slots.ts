@@ -1,6 +1,7 @@
 import type { Random } from '../../numeric/index.ts';
 import { type CastSide, cleanSends, sidesInOrder, stopPlaces } from '../order/index.ts';
-import { type SendKind, stopWay } from './candidates.ts';
+import type { LaidLeg } from '../picture/laid-leg.ts';
+import { type SendKind, sendKind, sideOfLegs, stopWay } from './candidates.ts';
 import type { LinePool } from './line-pool.ts';
 import { givesItselfAway } from './order-given-away.ts';
 
@@ -15,6 +16,14 @@ export interface Slot {
   readonly takesBreak: boolean;
   /** Nothing is raised: the ground is new, and that is the one thing. */
   readonly holds: boolean;
+  /** The handler's own rep, asked as it is: nothing else is chosen for the slot. */
+  readonly fixed?: FixedRep | undefined;
+}
+
+/** A rep that is asked as it is. */
+export interface FixedRep {
+  readonly legs: readonly LaidLeg[];
+  readonly focus: number;
 }
 
 export interface SlotWishes {
@@ -23,6 +32,8 @@ export interface SlotWishes {
   readonly lines: readonly LinePool[];
   readonly cleanShare: number;
   readonly lateOrders: readonly (readonly boolean[])[];
+  readonly lateSides: readonly (readonly CastSide[])[];
+  readonly kept: readonly (FixedRep & { readonly n: number })[];
   readonly isNewGround: boolean;
   readonly random: Random;
 }
@@ -40,7 +51,7 @@ export function drawnSlots(wishes: SlotWishes): Slot[] {
   const count = Math.max(0, reps - 2);
   const works = drawnSends(lineOfEachRep(count, lines), wishes);
   const sided = works.filter(({ isSided }) => isSided).length;
-  const sides = [...sidesInOrder({ count: sided, random }).sides];
+  const sides = [...sidesInOrder({ count: sided, earlier: wishes.lateSides, random }).sides];
   const stops = works.filter(({ send }) => send === 'stopped').length;
   const ways = [...drawnWays(stops, lines, random)];
   const breakAfter = breakPlaces(reps, wishes.breaks);
@@ -64,7 +75,34 @@ export function drawnSlots(wishes: SlotWishes): Slot[] {
       holds: wishes.isNewGround,
     }),
   );
-  return [...(reps > 1 ? [end('check', 1)] : []), ...slots, ...(reps > 0 ? [end('finish', reps)] : [])];
+  const all = [...(reps > 1 ? [end('check', 1)] : []), ...slots, ...(reps > 0 ? [end('finish', reps)] : [])];
+  return withKept(all, wishes.kept);
+}
+
+/** The handler's own reps at their numbers, in their order; nearer the beginning where the session is shorter. */
+function withKept(slots: readonly Slot[], kept: SlotWishes['kept']): Slot[] {
+  const all = [...slots];
+  let least = 0;
+  for (const [k, { n, legs, focus }] of kept.entries()) {
+    const place = Math.max(least, Math.min(n - 1, all.length - (kept.length - k)));
+    const slot = all[place];
+    if (slot === undefined) continue;
+    all[place] = fixedSlot(slot, { legs, focus });
+    least = place + 1;
+  }
+  return all;
+}
+
+/** A slot with its rep given. */
+export function fixedSlot(slot: Slot, { legs, focus }: FixedRep): Slot {
+  return {
+    ...slot,
+    send: sendKind(legs),
+    side: sideOfLegs(legs),
+    way: stopWay(legs),
+    holds: false,
+    fixed: { legs, focus },
+  };
 }
 
 /** Lines by their shares, each in one block, the largest remainders rounded up. */

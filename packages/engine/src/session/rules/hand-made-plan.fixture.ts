@@ -56,6 +56,12 @@ export const cast = (side: 'left' | 'right') => [
 /** A finish that is sure. */
 export const finish = (n: number) => rep(n, 'finish', [leg('recall', { distanceM: 20 }, 0.05)]);
 
+const EVEN = {
+  imbalance: 0,
+  bestGuess: null,
+  inHindsight: { by: 'win-stay', accuracy: 0.5, byChance: 1 },
+} as const;
+
 /** A plan of these reps, a minute and a half each, with as much time as it takes. */
 export function planOf(reps: readonly PlannedRep[], more: Partial<Plan> = {}): Plan {
   const p50 = reps.length * 1.5;
@@ -68,6 +74,7 @@ export function planOf(reps: readonly PlannedRep[], more: Partial<Plan> = {}): P
     rules: [],
     cautions: [],
     minutesExpected: { p50, p90: p50 * 1.3 },
+    order: { sides: EVEN, cleanSends: EVEN },
     ...more,
   };
 }

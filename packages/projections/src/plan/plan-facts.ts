@@ -1,12 +1,16 @@
 import type { Ask, Skill } from '@sedgeline/engine/ability';
 import {
+  errandsS,
   type LaidLeg,
   layOut,
+  learnedPace,
+  medianS,
   type Plan,
   type PlanFacts,
   type PlanInput,
   type PlanKit,
   type PlannedRep,
+  timedRep,
 } from '@sedgeline/engine/session';
 
 const SENDS: readonly Skill[] = ['line', 'mark', 'hunt'];
@@ -15,10 +19,16 @@ const SENDS: readonly Skill[] = ['line', 'mark', 'hunt'];
  * What the judge of plans needs, put together from the record alone: nothing of the search is used. Chances are stated anew
  * for the moment of each rep, by the contract: reps since the break, stops running, whether the skill was worked today.
  */
-export function factsOf({ known, request, lateOrders }: PlanInput): PlanFacts {
+export function planFacts(
+  { known, request, lateOrders, repTimes }: PlanInput,
+  locked: readonly number[] = [],
+): PlanFacts {
   const ask = (skill: Skill, one: Ask) => known.question(skill, one);
+  const pace = learnedPace(repTimes);
   return {
     ageMonths: known.ageMonths,
+    locked,
+    repMinutes: ({ legs, before }) => medianS(timedRep(legs, errandsS(before), pace), pace) / 60,
     weather: request.weather,
     kit: request.kit,
     successes: new Map(
