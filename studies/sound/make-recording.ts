@@ -1,0 +1,149 @@
+import { type Dice, diceNamed } from '../careers/dice.ts';
+import { fieldBackground } from './background.ts';
+import { clickSnrDb, whistleSnrDb } from './band-ratio.ts';
+import { drawClicker, pressAndRelease } from './clicker-voice.ts';
+import { addDisturbances } from './disturbances.ts';
+import { recorded } from './microphone.ts';
+import { addAt, fromDb, scaled } from './noise.ts';
+import type { Recording, TrueClick, TrueWhistle } from './recording.ts';
+import type { Scene } from './scene.ts';
+import { travelled } from './travel.ts';
+import { blowBlast, drawWhistle, type WhistleVoice } from './whistle-voice.ts';
+
+/** A pattern of blasts or one press, placed: the sound with its echoes, and what is true of it but for the ratios. */
+interface Placed {
+  sound: Float64Array;
+  direct: Float64Array;
+  at: number;
+  whistles: Omit<TrueWhistle, 'inBandSnrDb'>[];
+  clickS: number | null;
+}
+
+/** Lengths of the blasts of one pattern and the silences between: a long one, one to five pips, or pips and then a long one. */
+function drawPattern(scene: Scene, dice: Dice) {
+  const pips = Array.from({ length: 1 + dice.below(5) }, () => 'pip' as const);
+  const way = dice.uniform();
+  const kinds =
+    way < 0.45 ? (['long'] as const) : way < 0.88 ? pips : ([...pips.slice(0, 2), 'long'] as const);
+  return kinds.map((kind) => ({
+    kind,
+    lastsS: dice.between(...(kind === 'long' ? scene.longS : scene.pipS)),
+    gapS: dice.between(...scene.pipGapS),
+    gain: fromDb(dice.between(-2, 0)),
+  }));
+}
+
+function placed(dry: Float64Array, atS: number, distanceM: number, scene: Scene, dice: Dice) {
+  const { treesS, sampleRateHz } = scene;
+  const trees =
+    treesS === null
+      ? null
+      : { firstS: dice.between(...treesS), overS: dice.between(0.1, 0.3), loudestDb: dice.between(-30, -12) };
+  const { direct, echoes } = travelled(dry, sampleRateHz, { distanceM, air: scene.air, trees }, dice);
+  addAt(echoes, direct, 0);
+  return { sound: echoes, direct, at: Math.round(atS * sampleRateHz) };
+}
+
+function blownPattern(
+  voice: WhistleVoice,
+  whose: 'own' | 'other',
+  atS: number,
+  scene: Scene,
+  dice: Dice,
+): Placed {
+  const { sampleRateHz } = scene;
+  const distanceM = dice.between(...scene.distanceM);
+  const pattern = drawPattern(scene, dice);
+  const dry = new Float64Array(
+    Math.round(pattern.reduce((sum, { lastsS, gapS }) => sum + lastsS + gapS, 0.2) * sampleRateHz),
+  );
+  const whistles: Placed['whistles'] = [];
+  const firstAt = Math.round(atS * sampleRateHz);
+  let fromS = 0.05;
+  for (const { kind, lastsS, gapS, gain } of pattern) {
+    const { sound, leadS } = blowBlast(voice, lastsS, sampleRateHz, dice);
+    const at = Math.round((fromS - leadS) * sampleRateHz);
+    addAt(dry, scaled(sound, gain), at);
+    const startS = (firstAt + at) / sampleRateHz + leadS;
+    whistles.push({ startS, endS: startS + lastsS, kind, pitchHz: voice.pitchHz, distanceM, whose });
+    fromS += lastsS + gapS;
+  }
+  return { ...placed(dry, atS, distanceM, scene, dice), whistles, clickS: null };
+}
+
+/** Another handler's pitch: at least a tenth off the own one, within the scene's span. */
+function otherPitchHz(ownHz: number, [low, high]: Scene['pitchHz'], dice: Dice): number {
+  const hz = dice.between(low, high);
+  return Math.abs(Math.log(hz / ownHz)) > Math.log(1.1)
+    ? hz
+    : ownHz * (ownHz > (low + high) / 2 ? 0.8 : 1.25);
+}
+
+/** Own and other patterns and presses one after another, 0.8 to 3 s apart, scaled to a ratio drawn from the scene's span. */
+function placeAll(scene: Scene, background: Float64Array, dice: Dice): Placed[] {
+  const { snrDb, sampleRateHz } = scene;
+  if (snrDb === null) return [];
+  const ownHz = dice.between(...scene.pitchHz);
+  const own = drawWhistle(dice.pick(scene.whistles), ownHz, dice);
+  const other = drawWhistle(dice.pick(scene.whistles), otherPitchHz(ownHz, scene.pitchHz, dice), dice);
+  const clicker = drawClicker(dice, ...scene.clickModesHz);
+  const all: Placed[] = [];
+  for (let atS = dice.between(0.5, 2); ; atS += dice.between(0.8, 3)) {
+    let one: Placed;
+    if (dice.chance(0.45)) {
+      const dry = pressAndRelease(clicker, dice.between(...scene.releaseGapS), sampleRateHz, dice);
+      const distanceM = Math.min(20, dice.between(...scene.distanceM));
+      const at = placed(dry, atS, distanceM, scene, dice);
+      one = { ...at, whistles: [], clickS: at.at / sampleRateHz };
+    } else {
+      const isOther = dice.chance(scene.othersShare);
+      one = blownPattern(isOther ? other : own, isOther ? 'other' : 'own', atS, scene, dice);
+    }
+    atS += one.sound.length / sampleRateHz;
+    if (atS > scene.lastsS - 0.5) return all;
+    const now = ratios(one, background, sampleRateHz);
+    const weakest = Math.min(...now);
+    const gain = fromDb(dice.between(...snrDb) - weakest);
+    scaled(one.sound, gain);
+    scaled(one.direct, gain);
+    all.push(one);
+  }
+}
+
+const ratios = (
+  { whistles, clickS, direct, at }: Placed,
+  rest: Float64Array,
+  sampleRateHz: number,
+): number[] =>
+  clickS === null
+    ? whistles.map((whistle) => whistleSnrDb(direct, at, whistle, rest, sampleRateHz))
+    : [clickSnrDb(direct, at, rest, sampleRateHz)];
+
+/**
+ * A recording of a scene with its truth. Sound is added up as pressure (background, disturbances, each blast or press over its own path with
+ * its echoes), the ratios are measured against all that is not the pattern itself, and the sum goes through the phone. The times are of the
+ * direct sound at the microphone.
+ */
+export function makeRecording(scene: Scene): Recording {
+  const { sampleRateHz, name } = scene;
+  const sum = fieldBackground(scene, diceNamed(`${name} background`));
+  const all = placeAll(scene, sum, diceNamed(`${name} patterns`));
+  addDisturbances(sum, scene, diceNamed(`${name} disturbances`));
+  for (const { sound, at } of all) addAt(sum, sound, at);
+  const whistles: TrueWhistle[] = [];
+  const clicks: TrueClick[] = [];
+  for (const one of all) {
+    addAt(
+      sum,
+      one.sound.map((x) => -x),
+      one.at,
+    );
+    const found = ratios(one, sum, sampleRateHz);
+    addAt(sum, one.sound, one.at);
+    one.whistles.forEach((whistle, k) => {
+      whistles.push({ ...whistle, inBandSnrDb: found[k]! });
+    });
+    if (one.clickS !== null) clicks.push({ timeS: one.clickS, snrDb: found[0]! });
+  }
+  return { samples: recorded(sum, scene), sampleRateHz, truth: { whistles, clicks } };
+}

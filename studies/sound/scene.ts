@@ -1,0 +1,59 @@
+import type { Air } from './air-absorption.ts';
+import type { BirdKind } from './birds.ts';
+import type { WhistleKind } from './whistle-voice.ts';
+
+/** A span from which a figure is drawn evenly. */
+export type Span = readonly [low: number, high: number];
+
+/** The other sounds of a field that a scene can hold. */
+export type DisturbanceKind =
+  | BirdKind
+  | 'speech'
+  | 'barks'
+  | 'whine'
+  | 'shot'
+  | 'clank'
+  | 'squeal'
+  | 'shutter'
+  | 'zip'
+  | 'footsteps'
+  | 'twig'
+  | 'rustle'
+  | 'crickets'
+  | 'car';
+
+/** How often a disturbance comes and how far it stands above the background (its peak over the background's 1.5 to 8 kHz). */
+export interface Disturbance {
+  kind: DisturbanceKind;
+  perMinute: number;
+  loudDb: Span;
+}
+
+/** Everything from which a recording is drawn. The name is the seed: the same scene, the same samples. */
+export interface Scene {
+  name: string;
+  sampleRateHz: number;
+  lastsS: number;
+  air: Air;
+  /** Blasts and clicks are set at in-band ratios from this span; null: there is neither. */
+  snrDb: Span | null;
+  whistles: readonly WhistleKind[];
+  pitchHz: Span;
+  longS: Span;
+  pipS: Span;
+  pipGapS: Span;
+  /** Share of the patterns that another handler blows, at another pitch. */
+  othersShare: number;
+  distanceM: Span;
+  clickModesHz: Span;
+  releaseGapS: Span;
+  /** First echo off the trees; null: open ground. */
+  treesS: Span | null;
+  /** How far the wind at the microphone, below 300 Hz, stands above the background's 1.5 to 8 kHz. */
+  windDb: number;
+  buffetsPerMinute: number;
+  disturbances: readonly Disturbance[];
+  gainControl: 'none' | 'slow' | 'fast';
+  /** Level of the background's 1.5 to 8 kHz before gain control, dB full scale: high, and loud sounds clip. */
+  backgroundDbFs: number;
+}
