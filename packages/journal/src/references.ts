@@ -61,6 +61,7 @@ const REFERENCES: ReadonlyMap<string, readonly FactReference[]> = new Map([
   ['session-focused', [SESSION]],
   ['break-started', [SESSION]],
   ['rep-ended', [REP]],
+  ['session-planned', [DOG, GROUND, LAYOUT]],
 ]);
 
 /** What a kind of fact names, if it names anything; the id is the body's field of that name. */

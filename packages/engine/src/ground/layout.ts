@@ -12,6 +12,8 @@ export interface Thing extends PlanePoint {
   readonly kind: ThingKind;
   readonly how?: 'placed' | 'thrown' | 'launched' | undefined;
   readonly label?: string | undefined;
+  /** The dog did not see it put there. */
+  readonly blind?: boolean | undefined;
 }
 
 /** What is put where: the body of a `layout-drawn` fact without its identity. */

@@ -55,10 +55,13 @@ export const BODIES: Readonly<Record<string, { readonly least: object; readonly 
     least: { layout: 'l1', handlerAt: { eastM: 0, northM: 0 }, things: [] },
     full: {
       layout: 'l1',
+      name: 'Wall end',
       ground: 'g1',
       handlerAt: { eastM: 0, northM: 0 },
       sendFrom: { eastM: 1, northM: -2 },
-      things: [{ thing: 't1', kind: 'dummy', eastM: 3, northM: 40, how: 'placed', label: 'left' }],
+      things: [
+        { thing: 't1', kind: 'dummy', eastM: 3, northM: 40, how: 'placed', label: 'left', blind: true },
+      ],
       windFromDeg: 270,
       windMPerS: 3,
     },
@@ -72,6 +75,7 @@ export const BODIES: Readonly<Record<string, { readonly least: object; readonly 
       ground: 'g1',
       layout: 'l1',
       weather: { airC: 12, humidityPct: 70, windMPerS: 3, windFromDeg: 270 },
+      plan: 'p1',
     },
   },
   'rep-recorded': {
@@ -89,6 +93,7 @@ export const BODIES: Readonly<Record<string, { readonly least: object; readonly 
       note: 'keen',
       chain: [{ skill: 'line', ask: fullAsk }],
       purpose: 'build',
+      planRep: 3,
     },
   },
   'break-taken': { least: { session: 's1', minutes: 3 }, full: { session: 's1', minutes: 3 } },
@@ -111,6 +116,19 @@ export const BODIES: Readonly<Record<string, { readonly least: object; readonly 
   'session-focused': { least: { session: 's1', skill: 'stop' }, full: { session: 's1', skill: 'stop' } },
   'break-started': { least: { session: 's1', minutes: 3 }, full: { session: 's1', minutes: 3 } },
   'rep-ended': { least: { rep: 'r1' }, full: { rep: 'r1', ended: false, undoes: 'f0' } },
+  'session-planned': {
+    least: { plan: 'p1', dog: 'd1', minutes: 15, reps: [] },
+    full: {
+      plan: 'p1',
+      dog: 'd1',
+      minutes: 15,
+      reps: [{ purpose: 'build', legs: [{ skill: 'line', ask: fullAsk }], locked: true }],
+      breaks: [{ afterRep: 6, minutes: 3 }],
+      ground: 'g1',
+      layout: 'l1',
+      seed: 7,
+    },
+  },
 };
 
 /** Ranges of the numbers of an ask, from the manual. */

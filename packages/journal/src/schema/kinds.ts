@@ -2,6 +2,7 @@ import type * as v from 'valibot';
 import type { Fact } from '../fact.ts';
 import { dogAddedSchema, goalSetSchema, groundAddedSchema, handlerAddedSchema } from './kennel-schema.ts';
 import { layoutDrawnSchema } from './layout-schema.ts';
+import { sessionPlannedSchema } from './plan-schema.ts';
 import { repAmendedSchema, repEndedSchema, repRecordedSchema, repStruckSchema } from './rep-schema.ts';
 import {
   breakStartedSchema,
@@ -11,7 +12,7 @@ import {
   sessionOpenedSchema,
 } from './session-schema.ts';
 
-/** The schema of the body of every kind of fact that is known here. The last three kinds are our own. */
+/** The schema of the body of every kind of fact that is known here. The last four kinds are our own. */
 export const BODY_SCHEMAS = {
   'handler-added': handlerAddedSchema,
   'dog-added': dogAddedSchema,
@@ -27,6 +28,7 @@ export const BODY_SCHEMAS = {
   'session-focused': sessionFocusedSchema,
   'break-started': breakStartedSchema,
   'rep-ended': repEndedSchema,
+  'session-planned': sessionPlannedSchema,
 } as const;
 
 export type KnownKind = keyof typeof BODY_SCHEMAS;

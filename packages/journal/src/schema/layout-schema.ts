@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { id, listOf, numberBetween, oneOf, text } from './fields.ts';
+import { flag, id, listOf, numberBetween, oneOf, text } from './fields.ts';
 import { objectOf } from './object-of.ts';
 
 export const THING_KINDS = ['post', 'dummy', 'hazard', 'jump', 'other'] as const;
@@ -19,12 +19,15 @@ export const thingSchema = objectOf({
   northM,
   how: v.optional(oneOf(THING_HOWS)),
   label: v.optional(text),
+  /** The dog did not see it put there. */
+  blind: v.optional(flag),
 });
 export type Thing = v.InferOutput<typeof thingSchema>;
 
 export const layoutDrawnSchema = objectOf({
   layout: id,
   ground: v.optional(id),
+  name: v.optional(text),
   handlerAt: placeSchema,
   sendFrom: v.optional(placeSchema),
   things: listOf(thingSchema),

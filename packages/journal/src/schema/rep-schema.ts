@@ -47,6 +47,7 @@ export const repRecordedSchema = objectOf({
   note: v.optional(text),
   chain: v.optional(listOf(plannedLegSchema)),
   purpose: v.optional(text),
+  planRep: v.optional(numberBetween(1, 100)),
 });
 export type RepRecorded = v.InferOutput<typeof repRecordedSchema>;
 

@@ -19,6 +19,7 @@ export const sessionOpenedSchema = objectOf({
   ground: v.optional(id),
   layout: v.optional(id),
   weather: v.optional(weatherSchema),
+  plan: v.optional(id),
 });
 export type SessionOpened = v.InferOutput<typeof sessionOpenedSchema>;
 

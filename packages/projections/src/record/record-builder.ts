@@ -1,4 +1,3 @@
-import type { Layout } from '@sedgeline/engine/ground';
 import {
   compareKeys,
   type DogAdded,
@@ -9,11 +8,12 @@ import {
   type LayoutDrawn,
   orderKey,
   readTime,
+  type SessionPlanned,
 } from '@sedgeline/journal';
 import { type Keyed, later } from './keyed.ts';
 import { RepThread } from './rep-thread.ts';
 import { SessionThread } from './session-thread.ts';
-import type { SessionRecord, TrainingRecord } from './training-record.ts';
+import type { PlanRecord, SessionRecord, TrainingRecord } from './training-record.ts';
 
 /**
  * Folds facts into the training record, one by one or many at once. Expects facts that `validateFact` let pass. What
@@ -27,6 +27,7 @@ export class RecordBuilder {
   readonly #handlers = new Map<string, Keyed<HandlerAdded>>();
   readonly #layouts = new Map<string, Keyed<LayoutDrawn>>();
   readonly #goals = new Map<string, Keyed<GoalSet>>();
+  readonly #plans = new Map<string, Keyed<SessionPlanned>>();
   readonly #reps = new Map<string, RepThread>();
   readonly #sessions = new Map<string, SessionThread>();
   #unknown = 0;
@@ -73,6 +74,9 @@ export class RecordBuilder {
         break;
       case 'goal-set':
         latest(this.#goals, fact.body.goal as string, keyed<GoalSet>());
+        break;
+      case 'session-planned':
+        latest(this.#plans, fact.body.plan as string, keyed<SessionPlanned>());
         break;
       case 'session-opened':
         session().addOpened(keyed());
@@ -145,7 +149,9 @@ export class RecordBuilder {
       else setAside += thread.facts + [...thread.reps].reduce((so, rep) => so + rep.facts, 0);
     }
     for (const rep of this.#reps.values()) if (rep.session === null) setAside += rep.facts;
-    for (const goal of this.#goals.values()) if (!this.#dogs.has(goal.body.dog)) setAside += 1;
+    for (const hung of [...this.#goals.values(), ...this.#plans.values()]) {
+      if (!this.#dogs.has(hung.body.dog)) setAside += 1;
+    }
     sessions.sort((a, b) => compareKeys(a.orderKey, b.orderKey));
     return {
       dogs: mapped(this.#dogs, ({ body }) => ({
@@ -156,13 +162,23 @@ export class RecordBuilder {
         breed: body.breed ?? null,
         runSpeedMPerS: body.runSpeedMPerS ?? null,
       })),
-      grounds: mapped(this.#grounds, ({ body }) => ({ ground: body.ground, name: body.name })),
+      grounds: mapped(this.#grounds, ({ body: { ground, name, latDeg, lonDeg, note } }) => ({
+        ground,
+        name,
+        at: latDeg === undefined || lonDeg === undefined ? null : { latDeg, lonDeg },
+        note: note ?? null,
+      })),
       handlers: mapped(this.#handlers, ({ body }) => ({
         handler: body.handler,
         name: body.name,
         reactionS: body.reactionS ?? null,
       })),
-      layouts: mapped(this.#layouts, ({ body }): Layout => body),
+      layouts: mapped(this.#layouts, ({ body, atMs }) => ({
+        ...body,
+        ground: body.ground ?? null,
+        name: body.name ?? null,
+        drawnAtMs: atMs,
+      })),
       goals: mapped(this.#goals, ({ body }) => ({
         goal: body.goal,
         dog: body.dog,
@@ -170,6 +186,7 @@ export class RecordBuilder {
         by: body.by ?? null,
         asks: body.asks,
       })),
+      plans: mapped(this.#plans, plannedSession),
       sessions,
       setAside,
       unknown: this.#unknown,
@@ -177,6 +194,20 @@ export class RecordBuilder {
       lastAtMs: this.#lastAtMs,
     };
   }
+}
+
+function plannedSession({ body, atMs }: Keyed<SessionPlanned>): PlanRecord {
+  return {
+    plan: body.plan,
+    dog: body.dog,
+    atMs,
+    minutes: body.minutes,
+    ground: body.ground ?? null,
+    layout: body.layout ?? null,
+    seed: body.seed ?? null,
+    reps: body.reps.map(({ purpose, legs, locked = false }) => ({ purpose, legs, locked })),
+    breaks: body.breaks ?? [],
+  };
 }
 
 function latest<Body>(map: Map<string, Keyed<Body>>, id: string, fact: Keyed<Body>): void {

@@ -95,6 +95,7 @@ export class RepThread {
       amendments: this.#amended.length,
       chain: body.chain ?? null,
       purpose: body.purpose ?? null,
+      planRep: body.planRep ?? null,
       ended: this.#ended !== null && this.#ended.body.ended !== false,
     };
   }

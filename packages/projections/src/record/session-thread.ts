@@ -76,6 +76,7 @@ export class SessionThread {
       ground: body.ground ?? null,
       handler: body.handler ?? null,
       layout: body.layout ?? null,
+      plan: body.plan ?? null,
       orderKey: opened.key,
       openedAtMs: opened.atMs,
       closedAtMs: this.#closed?.atMs ?? null,

@@ -43,6 +43,8 @@ export interface RepRecord {
   /** The chain as planned, where the program recorded it. */
   readonly chain: readonly AskedLeg[] | null;
   readonly purpose: string | null;
+  /** The number in the session's plan that the rep stands for. */
+  readonly planRep: number | null;
   /** True when the handler said the chain ended before its last leg. */
   readonly ended: boolean;
 }
@@ -59,6 +61,8 @@ export interface SessionRecord {
   readonly ground: string | null;
   readonly handler: string | null;
   readonly layout: string | null;
+  /** The plan that it follows. */
+  readonly plan: string | null;
   readonly orderKey: OrderKey;
   readonly openedAtMs: number;
   readonly closedAtMs: number | null;
@@ -88,12 +92,41 @@ export interface DogRecord {
 export interface GroundRecord {
   readonly ground: string;
   readonly name: string;
+  /** Where it lies, where both figures are told. */
+  readonly at: { readonly latDeg: number; readonly lonDeg: number } | null;
+  readonly note: string | null;
+}
+
+export interface LayoutRecord extends Layout {
+  readonly layout: string;
+  readonly ground: string | null;
+  readonly name: string | null;
+  /** When it was drawn as it stands. */
+  readonly drawnAtMs: number;
 }
 
 export interface HandlerRecord {
   readonly handler: string;
   readonly name: string;
   readonly reactionS: number | null;
+}
+
+/** A session that was planned and kept, as it was last changed. */
+export interface PlanRecord {
+  readonly plan: string;
+  readonly dog: string;
+  readonly atMs: number;
+  readonly minutes: number;
+  readonly ground: string | null;
+  readonly layout: string | null;
+  readonly seed: number | null;
+  /** Numbered 1, 2, 3 ... in their order. */
+  readonly reps: readonly {
+    readonly purpose: string;
+    readonly legs: readonly AskedLeg[];
+    readonly locked: boolean;
+  }[];
+  readonly breaks: readonly { readonly afterRep: number; readonly minutes: number }[];
 }
 
 export interface GoalRecord {
@@ -109,8 +142,9 @@ export interface TrainingRecord {
   readonly dogs: ReadonlyMap<string, DogRecord>;
   readonly grounds: ReadonlyMap<string, GroundRecord>;
   readonly handlers: ReadonlyMap<string, HandlerRecord>;
-  readonly layouts: ReadonlyMap<string, Layout>;
+  readonly layouts: ReadonlyMap<string, LayoutRecord>;
   readonly goals: ReadonlyMap<string, GoalRecord>;
+  readonly plans: ReadonlyMap<string, PlanRecord>;
   /** By the order in which they were opened. */
   readonly sessions: readonly SessionRecord[];
   /** Facts whose session, dog or rep is not there yet (a merge may bring it), and facts of unknown kinds. */
