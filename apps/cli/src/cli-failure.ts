@@ -10,6 +10,8 @@ export type CliCode =
   | 'BAD_LINES'
   | 'ASK_NOT_GOOD'
   | 'REQUEST_NOT_GOOD'
+  | 'LAYOUT_NOT_GOOD'
+  | 'THING_AT_HANDLER'
   | 'UNKNOWN_LAYOUT'
   | 'UNKNOWN_DOG'
   | 'UNKNOWN_SESSION'

@@ -5,6 +5,7 @@ import { addCheck } from './commands/check.ts';
 import type { Exit } from './commands/command.ts';
 import { addDemo } from './commands/demo.ts';
 import { addForecast } from './commands/forecast.ts';
+import { addLayout } from './commands/layout.ts';
 import { addNext } from './commands/next.ts';
 import { addPatterns } from './commands/patterns.ts';
 import { addPlan } from './commands/plan.ts';
@@ -40,6 +41,7 @@ export async function runProgram(args: readonly string[], terminal: Terminal): P
     addForecast,
     addNext,
     addPlan,
+    addLayout,
     addDemo,
   ]) {
     add(program, terminal, (status) => {

@@ -1,6 +1,7 @@
 export type { Caution } from './cautions.ts';
 export type { Dialect } from './dialect.ts';
 export { type FailureWords, STORE_FAILURE_CODES, type StoreFailureCode } from './failures.ts';
+export type { ToldLayoutWarning } from './layout.ts';
 export { type FoundPattern, PATTERN_CODES, type PatternCode } from './patterns.ts';
 export type { PictureWords } from './picture.ts';
 export { REASON_CODES, type Reason, type ReasonCode } from './reasons.ts';

@@ -4,6 +4,7 @@ import { chanceWords } from './chances.ts';
 import { changeWords } from './changes.ts';
 import type { Dialect } from './dialect.ts';
 import { failureWords } from './failures.ts';
+import { layoutWords } from './layout.ts';
 import { patternWords } from './patterns.ts';
 import { pictureWords } from './picture.ts';
 import { planWords } from './plan.ts';
@@ -49,6 +50,7 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
     why,
     failures: failureWords(),
     patterns: patternWords(t),
+    layout: layoutWords(t),
     picture: pictureWords(t),
     plan: planWords(t),
     season: seasonWords(t, trade, chances, time, why),

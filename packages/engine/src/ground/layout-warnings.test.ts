@@ -86,6 +86,11 @@ describe('what a handler would call interference', () => {
     expect(codes(layout({}, at('h', 'hazard', 9, 9)))).toEqual(['no-line']);
   });
 
+  it('two things of one name can’t be told apart', () => {
+    const drawn = layout({}, post, at('p', 'dummy', 40, 0), at('p', 'other', -40, 0));
+    expect(layoutWarnings(drawn)).toEqual([{ code: 'same-name', thing: 'p', count: 3 }]);
+  });
+
   it('wind told by half is told, calm needs no direction', () => {
     expect(layoutWarnings(layout({ windMPerS: 3 }, post))).toEqual([
       { code: 'wind-half-told', missing: 'windFromDeg' },

@@ -33,6 +33,7 @@ export type LayoutWarning =
   | { readonly code: 'at-send-point'; readonly thing: string; readonly distanceM: number }
   | { readonly code: 'together'; readonly thing: string; readonly other: string; readonly distanceM: number }
   | { readonly code: 'send-apart'; readonly distanceM: number; readonly bearingDeg: number }
+  | { readonly code: 'same-name'; readonly thing: string; readonly count: number }
   | { readonly code: 'wind-half-told'; readonly missing: 'windFromDeg' | 'windMPerS' }
   | { readonly code: 'no-line' };
 
@@ -64,6 +65,7 @@ export function layoutWarnings(layout: Layout): LayoutWarning[] {
     ...lines.flatMap((to) => onLine(layout, from, to)),
     ...layout.things.flatMap((thing) => atSend(send, thing)),
     ...together(layout.things),
+    ...sameNames(layout.things),
     ...sentApart(layout, send),
     ...halfWind(layout),
     ...(lines.length === 0 ? [{ code: 'no-line' } as const] : []),
@@ -129,6 +131,14 @@ function together(things: readonly Thing[]): LayoutWarning[] {
       const isOne = distanceM < INTERFERENCE.togetherM;
       return isOne ? [{ code: 'together', thing: a.thing, other: b.thing, distanceM } as const] : [];
     }),
+  );
+}
+
+function sameNames(things: readonly Thing[]): LayoutWarning[] {
+  const counts = new Map<string, number>();
+  for (const { thing } of things) counts.set(thing, (counts.get(thing) ?? 0) + 1);
+  return [...counts].flatMap(([thing, count]) =>
+    count > 1 ? [{ code: 'same-name', thing, count } as const] : [],
   );
 }
 
