@@ -7,6 +7,7 @@ import {
   pinkNoise,
   rootMeanSquare,
   scaled,
+  shaped,
   swell,
   toneAlong,
   wander,
@@ -44,11 +45,7 @@ export function fieldBackground(scene: Scene, dice: Dice): Float64Array {
     const push = bandNoise(Math.round(dice.between(0.05, 0.4) * sampleRateHz), 15, 150, sampleRateHz, dice);
     const shape = swell(push.length, 0.02, 0.05, sampleRateHz);
     const gain = fromDb(scene.windDb + dice.between(10, 22));
-    addAt(
-      steady,
-      push.map((x, i) => gain * x * shape[i]!),
-      dice.below(samples),
-    );
+    addAt(steady, shaped(push, shape, gain), dice.below(samples));
   }
   return steady;
 }

@@ -52,10 +52,6 @@ export function pressAndRelease(voice: ClickerVoice, gapS: number, sampleRateHz:
   const sound = new Float64Array(Math.round((gapS + 0.05) * sampleRateHz));
   addAt(sound, snap(voice, 1, sampleRateHz, dice), 0);
   const release = snap(voice, dice.between(0.93, 1.07), sampleRateHz, dice);
-  addAt(
-    sound,
-    release.map((x) => x * fromDb(voice.releaseDb)),
-    Math.round(gapS * sampleRateHz),
-  );
+  addAt(sound, release, Math.round(gapS * sampleRateHz), fromDb(voice.releaseDb));
   return sound;
 }

@@ -66,11 +66,7 @@ export function addDisturbances(into: Float64Array, scene: Scene, dice: Dice): v
       addAt(echoes, direct, 0);
       const peak = echoes.reduce((most, x) => Math.max(most, Math.abs(x)), 1e-12);
       const gain = fromDb(dice.between(...loudDb)) / peak;
-      addAt(
-        into,
-        echoes.map((x) => gain * x),
-        dice.below(into.length),
-      );
+      addAt(into, echoes, dice.below(into.length), gain);
     }
   }
 }

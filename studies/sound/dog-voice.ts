@@ -1,5 +1,5 @@
 import type { Dice } from '../careers/dice.ts';
-import { addAt, bandNoise, swell, toneAlong } from './noise.ts';
+import { addAt, bandNoise, shaped, swell, toneAlong } from './noise.ts';
 
 /** Some barks in a row: a harsh voice that rises and falls within 0.1 to 0.2 s, partials and rough breath. */
 export function barks(sampleRateHz: number, dice: Dice): Float64Array {
@@ -19,11 +19,7 @@ export function barks(sampleRateHz: number, dice: Dice): Float64Array {
         0,
       );
     }
-    addAt(
-      sound,
-      bark.map((x, i) => x * shape[i]!),
-      Math.round(atS * sampleRateHz),
-    );
+    addAt(sound, shaped(bark, shape), Math.round(atS * sampleRateHz));
     atS += dice.between(0.25, 0.6);
   }
   return sound;
@@ -44,5 +40,5 @@ export function whine(sampleRateHz: number, dice: Dice): Float64Array {
       0,
     );
   });
-  return sound.map((x, i) => x * shape[i]!);
+  return shaped(sound, shape);
 }

@@ -1,5 +1,5 @@
 import type { Dice } from '../careers/dice.ts';
-import { addAt, bandNoise, swell, toneAlong, whiteNoise } from './noise.ts';
+import { addAt, bandNoise, shaped, swell, toneAlong, whiteNoise } from './noise.ts';
 
 const dying = (sound: Float64Array, decayS: number, sampleRateHz: number, gain: number) =>
   sound.map((x, i) => gain * x * Math.exp(-i / (decayS * sampleRateHz)));
@@ -92,11 +92,7 @@ export function footsteps(lastsS: number, sampleRateHz: number, dice: Dice): Flo
   for (let atS = 0.1; atS < lastsS; atS += dice.between(0.45, 0.6)) {
     const rush = bandNoise(Math.round(dice.between(0.08, 0.2) * sampleRateHz), 300, 5000, sampleRateHz, dice);
     const shape = swell(rush.length, 0.03, 0.06, sampleRateHz);
-    addAt(
-      sound,
-      rush.map((x, i) => 0.4 * x * shape[i]!),
-      Math.round(atS * sampleRateHz),
-    );
+    addAt(sound, shaped(rush, shape, 0.4), Math.round(atS * sampleRateHz));
   }
   return sound;
 }

@@ -63,7 +63,7 @@ function blownPattern(
   for (const { kind, lastsS, gapS, gain } of pattern) {
     const { sound, leadS } = blowBlast(voice, lastsS, sampleRateHz, dice);
     const at = Math.round((fromS - leadS) * sampleRateHz);
-    addAt(dry, scaled(sound, gain), at);
+    addAt(dry, sound, at, gain);
     const startS = (firstAt + at) / sampleRateHz + leadS;
     whistles.push({ startS, endS: startS + lastsS, kind, pitchHz: voice.pitchHz, distanceM, whose });
     fromS += lastsS + gapS;
@@ -133,11 +133,7 @@ export function makeRecording(scene: Scene): Recording {
   const whistles: TrueWhistle[] = [];
   const clicks: TrueClick[] = [];
   for (const one of all) {
-    addAt(
-      sum,
-      one.sound.map((x) => -x),
-      one.at,
-    );
+    addAt(sum, one.sound, one.at, -1);
     const found = ratios(one, sum, sampleRateHz);
     addAt(sum, one.sound, one.at);
     one.whistles.forEach((whistle, k) => {

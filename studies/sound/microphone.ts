@@ -22,11 +22,14 @@ export function recorded(pressure: Float64Array, scene: Scene): Float32Array {
     const up = 1 - Math.exp(-1 / (attackS * sampleRateHz));
     const down = 1 - Math.exp(-1 / (releaseS * sampleRateHz));
     let level = fromDb(AIM_DB_FS);
+    const most = fromDb(MOST_GAIN_DB);
+    let turn = 1;
     for (let i = 0; i < sound.length; i++) {
       const now = Math.abs(sound[i]!);
       level += (now > level ? up : down) * (now - level);
-      const turn = (fromDb(AIM_DB_FS) / Math.max(level, 1e-9)) ** power;
-      sound[i] = sound[i]! * Math.min(turn, fromDb(MOST_GAIN_DB));
+      // Sixteen samples are a thousandth of a second or less: the level hardly moves.
+      if (i % 16 === 0) turn = Math.min(most, (fromDb(AIM_DB_FS) / Math.max(level, 1e-9)) ** power);
+      sound[i] = sound[i]! * turn;
     }
   }
   return Float32Array.from(sound, (x) => Math.round(Math.max(-32768, Math.min(32767, 32768 * x))) / 32768);

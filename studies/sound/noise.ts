@@ -1,9 +1,15 @@
 import type { Dice } from '../careers/dice.ts';
 import { banded } from './filters.ts';
 
+/** A sound from what each sample is. */
+function sampled(samples: number, at: (i: number) => number): Float64Array {
+  const sound = new Float64Array(samples);
+  for (let i = 0; i < samples; i++) sound[i] = at(i);
+  return sound;
+}
+
 /** White Gaussian noise of unit power. */
-export const whiteNoise = (samples: number, dice: Dice) =>
-  Float64Array.from({ length: samples }, () => dice.normal());
+export const whiteNoise = (samples: number, dice: Dice) => sampled(samples, () => dice.normal());
 
 /** Noise between two corners, of unit power. */
 export function bandNoise(samples: number, lowHz: number, highHz: number, sampleRateHz: number, dice: Dice) {
@@ -18,7 +24,7 @@ export function pinkNoise(samples: number, sampleRateHz: number, dice: Dice): Fl
   );
   const drive = keep.map((share) => Math.sqrt(1 - share * share));
   const state = new Float64Array(6);
-  const sound = Float64Array.from({ length: samples }, () => {
+  const sound = sampled(samples, () => {
     const white = dice.normal();
     let sum = 0;
     for (let stage = 0; stage < 6; stage++) {
@@ -37,7 +43,7 @@ export function wander(samples: number, memoryS: number, sampleRateHz: number, d
   const drive = Math.sqrt(1 - keep * keep);
   let from = dice.normal();
   let to = keep * from + drive * dice.normal();
-  return Float64Array.from({ length: samples }, (_, i) => {
+  return sampled(samples, (i) => {
     const along = i % stride;
     if (along === 0 && i > 0) {
       from = to;
@@ -61,11 +67,11 @@ export function rootMeanSquare(sound: ArrayLike<number>): number {
 /** A factor of amplitude from decibels. */
 export const fromDb = (db: number) => 10 ** (db / 20);
 
-/** Adds `sound` into `into` from the sample `at`; what sticks out is dropped. */
-export function addAt(into: Float64Array, sound: ArrayLike<number>, at: number): void {
+/** Adds `sound`, times `gain`, into `into` from the sample `at`; what sticks out is dropped. */
+export function addAt(into: Float64Array, sound: Float64Array, at: number, gain = 1): void {
   const from = Math.max(0, -at);
   const to = Math.min(sound.length, into.length - at);
-  for (let i = from; i < to; i++) into[at + i] = into[at + i]! + sound[i]!;
+  for (let i = from; i < to; i++) into[at + i] = into[at + i]! + gain * sound[i]!;
 }
 
 /** Up over `riseS`, full, down over `fallS`, by raised cosines. */
@@ -73,15 +79,19 @@ export function swell(samples: number, riseS: number, fallS: number, sampleRateH
   const rise = Math.max(1, riseS * sampleRateHz);
   const fall = Math.max(1, fallS * sampleRateHz);
   const half = (part: number) => (part >= 1 ? 1 : 0.5 - 0.5 * Math.cos(Math.PI * part));
-  return Float64Array.from({ length: samples }, (_, i) => half(i / rise) * half((samples - 1 - i) / fall));
+  return sampled(samples, (i) => half(i / rise) * half((samples - 1 - i) / fall));
 }
 
 /** A tone that follows its pitch sample by sample, unit amplitude; nothing is sounded above 0.47 of the sample rate. */
 export function toneAlong(pitchHz: (i: number) => number, samples: number, sampleRateHz: number, phase = 0) {
   let turn = phase;
-  return Float64Array.from({ length: samples }, (_, i) => {
+  return sampled(samples, (i) => {
     const hz = pitchHz(i);
     turn += (2 * Math.PI * hz) / sampleRateHz;
     return hz < 0.47 * sampleRateHz ? Math.sin(turn) : 0;
   });
 }
+
+/** The sound under a shape of the same length, times `gain`. */
+export const shaped = (sound: Float64Array, shape: Float64Array, gain = 1) =>
+  sampled(sound.length, (i) => gain * sound[i]! * shape[i]!);

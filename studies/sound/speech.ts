@@ -1,6 +1,6 @@
 import type { Dice } from '../careers/dice.ts';
 import { biquad, filtered } from './filters.ts';
-import { addAt, bandNoise, fromDb, swell, wander } from './noise.ts';
+import { addAt, bandNoise, fromDb, shaped, swell, wander } from './noise.ts';
 
 /** First three formants of some vowels, Hz, rounded from the averages of Peterson and Barney 1952. */
 const VOWELS = [
@@ -39,7 +39,7 @@ function voiced(
     );
   });
   const shape = swell(samples, 0.02, 0.04, sampleRateHz);
-  return mouth.map((x, i) => x * shape[i]!);
+  return shaped(mouth, shape);
 }
 
 /** A phrase of some syllables as a handler speaks to a dog: vowels, hisses (s, sh, f) and stops; about unit amplitude at its loudest. */
@@ -57,11 +57,7 @@ export function speechPhrase(sampleRateHz: number, dice: Dice): Float64Array {
       const hiss = bandNoise(Math.round(lastsS * sampleRateHz), low, 2.2 * low, sampleRateHz, dice);
       const shape = swell(hiss.length, 0.02, 0.03, sampleRateHz);
       const gain = fromDb(dice.between(-20, -8));
-      addAt(
-        sound,
-        hiss.map((x, i) => gain * x * shape[i]!),
-        at(),
-      );
+      addAt(sound, shaped(hiss, shape, gain), at());
       atS += 0.9 * lastsS;
     } else if (dice.chance(0.5)) {
       const burst = bandNoise(Math.round(0.012 * sampleRateHz), 800, 5000, sampleRateHz, dice);
