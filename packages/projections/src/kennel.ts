@@ -12,6 +12,8 @@ export interface AskedRep {
   readonly legs: readonly AskedLeg[];
   readonly clean: boolean;
   readonly purpose: string | null;
+  /** The number in the session's plan that it stands for. */
+  readonly planRep?: number | undefined;
 }
 
 /**

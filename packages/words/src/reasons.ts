@@ -26,6 +26,10 @@ export const REASON_CODES = [
   'end-on-good',
   'long-enough',
   'stop-for-today',
+  'as-planned',
+  'easier-than-planned',
+  'planned-line-ended',
+  'plan-done',
 ] as const;
 export type ReasonCode = (typeof REASON_CODES)[number];
 
@@ -100,6 +104,14 @@ export function reasonWords(t: Tongue, trade: TradeWords, chances: ChanceWords, 
     'long-enough': (r) =>
       r.minutes === undefined ? 'That is long enough.' : `${minutes(r.minutes)} is long enough.`,
     'stop-for-today': () => 'Stop for today: more would only teach the misses.',
+    'as-planned': (r) =>
+      r.count === undefined ? 'As planned.' : `As planned: rep ${t.number(r.count)} of the plan.`,
+    'easier-than-planned': (r) => about(r.skill, `easier than planned${step(r)}, as today has gone.`),
+    'planned-line-ended': (r) =>
+      r.skill
+        ? `What was planned with ${trade.skill(r.skill).toLowerCase()} is left out for today.`
+        : 'What was planned of it is left out for today.',
+    'plan-done': () => 'The plan is done, and it ended well.',
   };
 
   return {

@@ -3,7 +3,9 @@ import type { AskedRep, WorkView } from '@sedgeline/projections';
 
 /** A planned rep as one asked: what is recorded of it, without its chances. */
 export function askedOf(rep: PlannedRep): AskedRep {
-  return { legs: rep.legs.map(({ skill, ask }) => ({ skill, ask })), clean: rep.clean, purpose: rep.purpose };
+  const { clean, purpose, planRep } = rep;
+  const legs = rep.legs.map(({ skill, ask }) => ({ skill, ask }));
+  return { legs, clean, purpose, ...(planRep === undefined ? {} : { planRep }) };
 }
 
 /**

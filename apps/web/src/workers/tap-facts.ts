@@ -38,7 +38,11 @@ export function gradeFacts(
     view.inHand === null
       ? {
           kind: 'rep-recorded',
-          body: asked.purpose === null ? recorded : { ...recorded, purpose: asked.purpose },
+          body: {
+            ...recorded,
+            ...(asked.purpose === null ? {} : { purpose: asked.purpose }),
+            ...(asked.planRep === undefined ? {} : { planRep: asked.planRep }),
+          },
         }
       : { kind: 'rep-amended', body: { rep, legs } };
   const isOver = legs.length === asked.legs.length;

@@ -121,10 +121,11 @@ export type Say = (reasons: readonly Reason[], legs: readonly PlannedLeg[]) => s
 
 /** The answer of `next`: the rep with its sentence, a break, or the end. */
 export function nextAnswer(next: NextAnswer, say: Say) {
+  const course = next.plan === undefined ? {} : { plan: next.plan };
   if (next.do !== 'rep') {
     const { reasons } = next;
     const minutes = next.do === 'break' ? { minutes: next.minutes } : {};
-    return { do: next.do, ...minutes, reasons, sentence: say(reasons, []) };
+    return { do: next.do, ...minutes, reasons, sentence: say(reasons, []), ...course };
   }
   const rep = spoken(next.rep, say);
   return {
@@ -133,6 +134,7 @@ export function nextAnswer(next: NextAnswer, say: Say) {
     easier: spoken(next.easier, say),
     reasons: next.reasons,
     sentence: rep.sentence,
+    ...course,
   };
 }
 

@@ -67,6 +67,7 @@ function knownBefore(
     ageMonths: ageMonths(record.dogs.get(dog) ?? null, atMs),
     earlierSessionsOnGround: earlierSessionsOnGround(walk, null, ground ?? null),
     reps: [],
+    plan: null,
     focus: focus?.skill ?? null,
     minutes: 0,
     minutesSinceBreak: 0,

@@ -43,7 +43,12 @@ function judged(
 export function judgeRep(input: NextInput, rep: AskedRep, conditions: PictureConditions): JudgedRep {
   const proposal = proposed(input, rep.legs, focusOf(rep.legs, input.focus));
   const purpose: Purpose = isPurpose(rep.purpose) ? rep.purpose : isCleanSend(rep.legs) ? 'clean' : 'build';
-  return judged(input, proposal, purpose, stepReasons(input, proposal), conditions);
+  return standingFor(judged(input, proposal, purpose, stepReasons(input, proposal), conditions), rep);
+}
+
+/** A rep that is asked otherwise stands for the same number of the plan. */
+function standingFor(judgedRep: JudgedRep, { planRep }: AskedRep): JudgedRep {
+  return planRep === undefined ? judgedRep : { ...judgedRep, rep: { ...judgedRep.rep, planRep } };
 }
 
 /** The rep one step harder or easier, or straight through; `null` where there is nothing that way. */
@@ -58,12 +63,15 @@ export function turnRep(
     const legs = straightThrough(rep.legs);
     return legs === null
       ? null
-      : judged(input, proposed(input, legs, 0), 'clean', [{ code: 'run-clean' }], conditions);
+      : standingFor(
+          judged(input, proposed(input, legs, 0), 'clean', [{ code: 'run-clean' }], conditions),
+          rep,
+        );
   }
   const turned = turn === 'harder' ? harderRep(input, now) : easierRep(input, now);
   if (turned === null) return null;
   const purpose: Purpose = turn === 'harder' ? 'build' : 'easier';
-  return judged(input, turned, purpose, turnReasons(now, turned, turn), conditions);
+  return standingFor(judged(input, turned, purpose, turnReasons(now, turned, turn), conditions), rep);
 }
 
 /** The chain in which a skill is first asked: the likeliest of what went well lately, or the easy end. */

@@ -4,6 +4,7 @@ import {
   focusOf,
   isPurpose,
   type NextInput,
+  type PlanInHand,
   type WorkedRep,
   wantedCleanShare,
 } from '@sedgeline/engine/session';
@@ -57,6 +58,7 @@ export function nextInput(
     ageMonths: ageMonths(dogRecord, atMs),
     earlierSessionsOnGround: earlierSessionsOnGround(walk, session.session, session.ground),
     reps: reps.map((rep) => workedRep(rep, session.focus)),
+    plan: planInHand(record, session),
     focus: session.focus,
     minutes: Math.max(0, (atMs - session.openedAtMs) / MINUTE_MS),
     minutesSinceBreak: Math.max(0, (atMs - lastBreakOrStartMs(session)) / MINUTE_MS),
@@ -74,6 +76,22 @@ function workedRep(rep: RepRecord, focus: Skill | null): WorkedRep {
     asked,
     purpose: isPurpose(rep.purpose) ? rep.purpose : null,
     about: asked[focusOf(asked, focus)]?.skill ?? null,
+    planRep: rep.planRep,
+  };
+}
+
+/** The plan that a session follows; `null` without one, and for one that no fact made. */
+function planInHand({ plans }: TrainingRecord, { plan }: SessionRecord): PlanInHand | null {
+  const made = plan === null ? undefined : plans.get(plan);
+  if (made === undefined || made.reps.length === 0) return null;
+  return {
+    minutes: made.minutes,
+    steps: made.reps.map(({ purpose, legs }, place) => ({
+      n: place + 1,
+      purpose: isPurpose(purpose) ? purpose : 'vary',
+      legs,
+      breakMinutes: made.breaks.find(({ afterRep }) => afterRep === place + 1)?.minutes ?? 0,
+    })),
   };
 }
 

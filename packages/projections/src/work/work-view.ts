@@ -60,7 +60,16 @@ export function workView(
   const chain = inHand?.chain ?? null;
   const handed =
     inHand !== null && chain !== null
-      ? judgeRep(input, { legs: chain, clean: inHand.clean, purpose: inHand.purpose }, conditions)
+      ? judgeRep(
+          input,
+          {
+            legs: chain,
+            clean: inHand.clean,
+            purpose: inHand.purpose,
+            ...(inHand.planRep === null ? {} : { planRep: inHand.planRep }),
+          },
+          conditions,
+        )
       : null;
   const asked = handed?.rep ?? (next.do === 'rep' ? next.rep : null);
   const done = inHand === null ? session.reps : session.reps.slice(0, -1);

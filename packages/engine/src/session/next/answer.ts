@@ -17,6 +17,12 @@ export function askNext(
   return { do: 'rep', rep, easier, reasons };
 }
 
+/** The answer "take a break". */
+export function breakNow({ repsSinceBreak, minutesSinceBreak }: NextInput, minutes: number): NextAnswer {
+  const reason = { code: 'break-due', count: repsSinceBreak, minutes: minutesSinceBreak } as const;
+  return { do: 'break', minutes, reasons: [reason] };
+}
+
 /** The answer "that is all for today". */
 export function endHere(reasons: readonly Reason[]): NextAnswer {
   return { do: 'end', reasons };

@@ -57,6 +57,10 @@ export const REASON_CODES = [
   'end-on-good',
   'long-enough',
   'stop-for-today',
+  'as-planned',
+  'easier-than-planned',
+  'planned-line-ended',
+  'plan-done',
 ] as const;
 export type ReasonCode = (typeof REASON_CODES)[number];
 
@@ -78,10 +82,22 @@ export interface PlannedRep {
   readonly before: readonly Errand[];
   readonly easier: { readonly legs: readonly PlannedLeg[] };
   readonly reasons: readonly Reason[];
+  /** The number in the session's plan that this rep stands for. */
+  readonly planRep?: number | undefined;
+}
+
+/**
+ * What became of the session's plan at this step: kept as it was made, changed for what came of the reps, or over.
+ */
+export interface PlanCourse {
+  readonly do: 'keep' | 'adapt' | 'end';
+  /** Reps of the plan that are done, and all that it has. */
+  readonly done: number;
+  readonly of: number;
 }
 
 /** The next thing: a rep, a break, or the end. `rep` and `easier` are there for a rep only. */
-export type NextAnswer =
+export type NextAnswer = (
   | {
       readonly do: 'rep';
       readonly rep: PlannedRep;
@@ -89,4 +105,8 @@ export type NextAnswer =
       readonly reasons: readonly Reason[];
     }
   | { readonly do: 'break'; readonly minutes: number; readonly reasons: readonly Reason[] }
-  | { readonly do: 'end'; readonly reasons: readonly Reason[] };
+  | { readonly do: 'end'; readonly reasons: readonly Reason[] }
+) & {
+  /** Where the session follows a plan. */
+  readonly plan?: PlanCourse | undefined;
+};

@@ -1,26 +1,24 @@
 import type { Skill } from '../../ability/index.ts';
 import { afterExcused, afterMiss } from './after-miss.ts';
-import { askNext, endHere } from './answer.ts';
+import { askNext, breakNow, endHere } from './answer.ts';
 import { straightThrough } from './chains.ts';
 import { BAND, buildRep, easierRep, knownRep, likeliestRep } from './choose.ts';
 import { finish } from './finish.ts';
+import { BREAK_MINUTES, FINISH_MINUTES, isBreakDue } from './limits.ts';
 import { lineOfWork } from './line-of-work.ts';
 import type { NextAnswer, Reason } from './next-answer.ts';
+import { nextInPlan } from './next-in-plan.ts';
 import { goodOf, type Proposal, proposed } from './proposal.ts';
 import { raisedLeg, raisedReason } from './raised-reason.ts';
 import { type NextInput, wentWell } from './session-state.ts';
 
-/** Lengths of a session and of work without a break (common practice, no source; contract "Details"). */
-const BREAK_AFTER = { reps: 10, minutes: 11 } as const;
-const BREAK_MINUTES = 3;
+/** Lengths of a session (common practice, no source). */
 const MOST_REPS = 14;
 const USUAL_MINUTES = 20;
 const MINUTES_BY_AGE = [
   { underMonths: 6, minutes: 12 },
   { underMonths: 12, minutes: 15 },
 ] as const;
-/** Minutes kept for finishing well. */
-const FINISH_MINUTES = 2;
 /** After a stop, this much of the way counts as somewhere else; so often it is asked elsewhere (our judgement, 2026). */
 const ELSEWHERE = 0.15;
 const VARY_SHARE = 0.3;
@@ -37,9 +35,14 @@ export function sessionMinutes(ageMonths: number | null): number {
  * The next thing to do in a session: a rep with its chances, its easier fall-back and its reasons, a break, or the end.
  * The rules of the trade are kept in this order: an excused miss repeats the same ask set up better; after a miss
  * easier, and two misses running end that line of work; a break in time; end well and in time; the known thing first;
- * sends without a stop as often as this dog's record wants; then one thing raised, nearest the wanted chance.
+ * sends without a stop as often as this dog's record wants; then one thing raised, nearest the wanted chance. A session
+ * with a plan follows it as far as what came of the reps lets it (`nextInPlan`).
  */
 export function nextRep(input: NextInput): NextAnswer {
+  return input.plan === null ? nextUnplanned(input) : nextInPlan(input, input.plan);
+}
+
+function nextUnplanned(input: NextInput): NextAnswer {
   const last = input.reps.at(-1);
   const isOver =
     input.minutes >= sessionMinutes(input.ageMonths) - FINISH_MINUTES || input.reps.length >= MOST_REPS;
@@ -50,10 +53,7 @@ export function nextRep(input: NextInput): NextAnswer {
   }
   if (isOver)
     return finish(input, [{ code: 'long-enough', count: input.reps.length, minutes: input.minutes }]);
-  if (input.repsSinceBreak >= BREAK_AFTER.reps || input.minutesSinceBreak >= BREAK_AFTER.minutes) {
-    const { repsSinceBreak: count, minutesSinceBreak: minutes } = input;
-    return { do: 'break', minutes: BREAK_MINUTES, reasons: [{ code: 'break-due', count, minutes }] };
-  }
+  if (isBreakDue(input)) return breakNow(input, BREAK_MINUTES);
   const skill = lineOfWork(input);
   if (skill === null) return finish(input, []);
   if (!last) return first(input, skill);

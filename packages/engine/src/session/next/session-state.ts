@@ -18,6 +18,23 @@ export interface WorkedRep {
   readonly purpose: Purpose | null;
   /** The skill the rep was about; `null` for a rep without legs. */
   readonly about: Skill | null;
+  /** The number in the session's plan that it stands for; `null` for a rep beside it. */
+  readonly planRep: number | null;
+}
+
+/** A rep of the plan that a session follows. */
+export interface PlanStep {
+  readonly n: number;
+  readonly purpose: Purpose;
+  readonly legs: readonly LaidLeg[];
+  /** Minutes of the break after it; 0 for none. */
+  readonly breakMinutes: number;
+}
+
+/** The plan that a session follows. */
+export interface PlanInHand {
+  readonly minutes: number;
+  readonly steps: readonly PlanStep[];
 }
 
 /** All that the choice of the next rep depends on: the record up to now, the dog, the day, and chance as an argument. */
@@ -41,6 +58,8 @@ export interface NextInput {
   /** Share of sends to be run straight through, by this dog's own record (`wantedCleanShare`). */
   readonly cleanShareWanted: number;
   readonly random: Random;
+  /** `null` for a session without a plan. */
+  readonly plan: PlanInHand | null;
 }
 
 /** A leg missed through the handler or the set-up: not held against the dog. */

@@ -39,6 +39,7 @@ const known = (filter = learnt(), daysSinceWorked = 0): NextInput => ({
   ageMonths: null,
   earlierSessionsOnGround: null,
   reps: [],
+  plan: null,
   focus: null,
   minutes: 0,
   minutesSinceBreak: 0,
