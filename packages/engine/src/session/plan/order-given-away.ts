@@ -2,7 +2,7 @@
 const SHORTEST = 6;
 const WHOLE = 8;
 /** So many standard deviations under the wanted share no draw is meant to lie (our judgement, 2026). */
-const FAR_UNDER = 2;
+const FAR_UNDER = 2.5;
 
 /**
  * Whether an order of clean sends (`true`) that was drawn fairly can still be read as it stands: it goes round in two to four, it
@@ -16,7 +16,7 @@ export function givesItselfAway(
   if (order.length < SHORTEST) return false;
   const clean = order.filter(Boolean).length;
   const expected = order.length * share;
-  const fewest = Math.max(1, expected - FAR_UNDER * Math.sqrt(expected * (1 - share)));
+  const fewest = Math.max(1, Math.ceil(expected - FAR_UNDER * Math.sqrt(expected * (1 - share))));
   if (order.length >= WHOLE && clean < fewest) return true;
   return isRound(order) || isTwoBlocks(order) || earlier.some((before) => isSameStart(order, before));
 }
