@@ -1,15 +1,17 @@
 import type { RepPicture, RepStroke } from '@sedgeline/engine/ground';
+import { boxesOfMark } from './boxes-of-mark.ts';
 import type { CardWords } from './card-words.ts';
 import { arrowHead, drawCast } from './draw-cast.ts';
 import { drawCover } from './draw-cover.ts';
 import { drawObstacle } from './draw-obstacle.ts';
-import type { Box, CardBox, Mark, RepDrawing, Spot } from './drawing.ts';
+import type { CardBox, Mark, RepDrawing, Spot } from './drawing.ts';
 import { type CardScale, fitCard } from './fit-card.ts';
 import { wantedLabels } from './label-rep.ts';
 import { placeLabels } from './place-labels.ts';
-import { drawRuler } from './ruler.ts';
-import { across, apart, around, bearingDeg, boxesAlong, inflate, overlap, plus, towards } from './spots.ts';
-import { textWidth } from './text-width.ts';
+import { boxesOfRuler, drawRuler } from './ruler.ts';
+import { across, apart, around, bearingDeg, inflate, plus, towards } from './spots.ts';
+import { standBeside } from './stand-beside.ts';
+import { windPlace } from './wind-place.ts';
 
 /** Sizes of marks on a labelled card, in the drawing's units; a small card has them at `SMALL`. */
 const STOP_HALF = 22;
@@ -18,8 +20,6 @@ const CAST_ROOM = 19;
 const HEAD = 14;
 const OBSTACLE_HALF = 50;
 const SMALL = 0.58;
-/** The dog stands this far beside the handler where the two are at one place. */
-const BESIDE = 24;
 
 /**
  * Draws a rep to scale: metres of the picture become units of the card at one scale, out is up, the send point at the
@@ -52,12 +52,9 @@ export function drawRep(picture: RepPicture, box: CardBox, words: CardWords): Re
     ? scale.toCard(picture.handlerAt).y
     : scale.send.y;
   const ruler = drawRuler(box, foot, scale.unitsPerMetre, words);
-  const rulerBoxes = ruler.ticks.map((tick) => {
-    const width = (tick.text ? textWidth(tick.text, 13) + 12 : 4) + 8;
-    return { x: ruler.x - width, y: tick.y - 9, width: width + 8, height: 18 };
-  });
-  const drawn = all.flatMap(markBoxes);
-  const wind = windPlace(picture, box, drawn);
+  const rulerBoxes = boxesOfRuler(ruler);
+  const drawn = all.flatMap(boxesOfMark);
+  const wind = windPlace(picture.layout, 0, box, drawn);
   const windBoxes = wind ? [around(wind.at, 21)] : [];
   const labels = placeLabels(
     wantedLabels(picture, scale, all, wind?.at ?? null, obstacles, box, words),
@@ -153,8 +150,7 @@ function peopleMarks(picture: RepPicture, scale: CardScale, size: number): Mark[
   const sit = picture.strokes.find((stroke) => stroke.kind === 'sit');
   const handlerAt = scale.toCard(picture.handlerAt);
   const dogAt = scale.toCard(sit?.kind === 'sit' ? sit.at : picture.dogAt);
-  const together = apart(handlerAt, dogAt) < BESIDE * size;
-  const standing = together ? plus(handlerAt, across(on), -BESIDE * size) : dogAt;
+  const { together, standing } = standBeside(handlerAt, dogAt, on, size);
   const aim = together ? on : towards(handlerAt, handlerLooksAt(picture, scale, handlerAt, dogAt, on));
   const handler: Mark = { mark: 'handler', at: handlerAt, aimDeg: bearingDeg(aim), size };
   const dog: Mark = { mark: 'dog', at: standing, aimDeg: bearingDeg(on), size };
@@ -170,44 +166,4 @@ function handlerLooksAt(picture: RepPicture, scale: CardScale, handlerAt: Spot, 
   if (inFront && !beside) return dogAt;
   const work = picture.strokes.find((stroke) => stroke.kind === 'stop' || stroke.kind === 'line');
   return work ? scale.toCard('at' in work ? work.at : work.to) : plus(handlerAt, on, 10);
-}
-
-/** The wind arrow stands in the corner where least is drawn. */
-function windPlace(picture: RepPicture, box: CardBox, drawn: readonly Box[]): RepDrawing['wind'] {
-  const { windFromDeg, windMPerS } = picture.layout;
-  if (windFromDeg === undefined || !windMPerS) return null;
-  const corners: readonly Spot[] = [
-    { x: 40, y: box.height - 46 },
-    { x: box.width - 100, y: box.height - 46 },
-    { x: 40, y: 40 },
-    { x: box.width - 100, y: 40 },
-  ];
-  const crowd = (at: Spot): number =>
-    drawn.reduce((sum, taken) => sum + overlap(around({ x: at.x, y: at.y + 8 }, 30), taken), 0);
-  const at = corners.reduce((best, corner) => (crowd(corner) < crowd(best) - 1 ? corner : best));
-  return { at, towardsDeg: (windFromDeg + 180) % 360 };
-}
-
-/** What a mark covers on the card, roughly: labels are kept off it. */
-function markBoxes(mark: Mark): Box[] {
-  switch (mark.mark) {
-    case 'line':
-    case 'unrun':
-    case 'recall':
-    case 'stop':
-    case 'whistle':
-      return boxesAlong(mark.from, mark.to, 4);
-    case 'cast':
-      return mark.along.map((at) => around(at, 6));
-    case 'hunt':
-      return [around(mark.at, mark.radius * 0.7)];
-    case 'thing':
-      return [around(mark.at, 15 * mark.size)];
-    case 'handler':
-      return [around(mark.at, 13 * mark.size)];
-    case 'dog':
-      return [around(mark.at, 9 * mark.size, 11 * mark.size)];
-    case 'obstacle':
-      return boxesAlong(mark.from, mark.to, 4);
-  }
 }

@@ -61,6 +61,11 @@ export type Mark =
       readonly path: string;
       readonly posts: string;
     }
+  /** From where the dog is sent to what it may be sent to. */
+  | { readonly mark: 'sight'; readonly to: Spot; readonly from: Spot; readonly isChosen: boolean }
+  /** A wall, a track, an edge of something, along its markers. */
+  | { readonly mark: 'edge'; readonly along: readonly Spot[] }
+  | { readonly mark: 'chosen'; readonly at: Spot }
   | { readonly mark: 'handler'; readonly at: Spot; readonly aimDeg: number; readonly size: number }
   | { readonly mark: 'dog'; readonly at: Spot; readonly aimDeg: number; readonly size: number };
 
@@ -96,5 +101,7 @@ export interface RepDrawing {
     readonly ticks: readonly Tick[];
   } | null;
   readonly wind: { readonly at: Spot; readonly towardsDeg: number } | null;
+  /** Where north is, on a drawing that has it told. */
+  readonly north?: { readonly at: Spot; readonly towardsDeg: number; readonly text: string } | undefined;
   readonly labels: readonly PlacedLabel[];
 }

@@ -1,9 +1,14 @@
 export type { CardWords } from './card-words.ts';
+export { drawLayout, drawPart, isSame, type LayoutOptions, type Part } from './draw-layout.ts';
 export { drawRep } from './draw-rep.ts';
 export type { CardBox, Mark, RepDrawing, Spot } from './drawing.ts';
+export { fitGround, type GroundScale, turnBack, type UpWish } from './fit-ground.ts';
+export { type LayoutWords, namesOfThings } from './layout-labels.ts';
 export { paintAttributes } from './paint-attributes.ts';
+export { sayLayout } from './say-layout.ts';
 export { sayRep } from './say-rep.ts';
 export type { Ink, Shape } from './shape.ts';
-export { shapesOfDrawing } from './shapes-of-drawing.ts';
+export { shapeOfMark } from './shape-of-mark.ts';
+export { shapeOfLabel, shapesOfDrawing } from './shapes-of-drawing.ts';
 export { type SvgPicture, svgText } from './svg-text.ts';
 export { textWidth } from './text-width.ts';

@@ -1,7 +1,7 @@
 import type { Mark } from './drawing.ts';
 import { group, type Paint, path, type Shape } from './shape.ts';
 import { shapeOfThing } from './shape-of-thing.ts';
-import { n } from './spots.ts';
+import { n, spot } from './spots.ts';
 
 /** How thick the strokes of a way are, on a card with labels and on a small one. */
 const FULL = { way: 4.5, stop: 8, whistle: 4.5, unrun: 2, unrunDash: '2.5 7', ditch: 7, water: 22 } as const;
@@ -52,6 +52,29 @@ export function shapeOfMark(mark: Mark, isSmall: boolean): Shape {
         data: { mark: 'obstacle', x: n(mark.at.x), y: n(mark.at.y) },
         paint: obstaclePaint(mark.level, thick),
       });
+    case 'sight':
+      return {
+        tag: 'line',
+        at: from(mark.from, mark.to),
+        data: { mark: 'sight' },
+        paint: mark.isChosen
+          ? { stroke: 'ink', width: isSmall ? 2 : 3 }
+          : { stroke: 'soft', width: isSmall ? 1 : 1.5, opacity: 0.55 },
+      };
+    case 'edge':
+      return {
+        tag: 'path',
+        at: { d: mark.along.map((at, i) => `${i === 0 ? 'M' : 'L'}${spot(at)}`).join(' ') },
+        data: { mark: 'edge' },
+        paint: { stroke: 'soft', width: isSmall ? 3 : 5, opacity: 0.45 },
+      };
+    case 'chosen':
+      return {
+        tag: 'circle',
+        at: { cx: n(mark.at.x), cy: n(mark.at.y), r: 23 },
+        data: { mark: 'chosen' },
+        paint: { stroke: 'sedge', width: 3, dash: '5 6' },
+      };
     case 'thing':
       return shapeOfThing(mark);
     case 'handler':

@@ -5,12 +5,13 @@ import { n, spot } from './spots.ts';
 
 /** What is painted first lies under what comes after: cover, ruler, marks, wind, labels. */
 export function shapesOfDrawing(drawing: RepDrawing): Shape[] {
-  const { cover, ruler, marks, wind, labels, box } = drawing;
+  const { cover, ruler, marks, wind, north, labels, box } = drawing;
   return [
     ...(cover ? [{ ...path(cover, { stroke: 'line', width: 1.3 }), data: { mark: 'cover' } }] : []),
     ...(ruler ? [shapeOfRuler(ruler)] : []),
     ...marks.map((mark) => shapeOfMark(mark, !box.labels)),
     ...(wind ? [shapeOfWind(wind)] : []),
+    ...(north ? [shapeOfNorth(north)] : []),
     ...labels.map(shapeOfLabel),
   ];
 }
@@ -75,4 +76,24 @@ export function shapeOfWind({ at, towardsDeg }: NonNullable<RepDrawing['wind']>)
     data: { mark: 'wind' },
     paint: { stroke: 'water', width: 2.6 },
   });
+}
+
+/** A needle to the north with its letter. */
+function shapeOfNorth({ at, towardsDeg, text }: NonNullable<RepDrawing['north']>): Shape {
+  return group(
+    [
+      group([path('M0 13 V-3'), path('M-5 -2 L0 -14 L5 -2 Z', { fill: 'soft' })], {
+        at: { transform: `rotate(${n(towardsDeg)})` },
+        paint: { stroke: 'soft', width: 1.8 },
+      }),
+      {
+        tag: 'text',
+        at: { x: 0, y: 30 },
+        type: { anchor: 'middle', size: 13, weight: 700 },
+        paint: onGrass('soft'),
+        text,
+      },
+    ],
+    { at: { transform: `translate(${spot(at)})` }, data: { mark: 'north' } },
+  );
 }

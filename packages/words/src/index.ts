@@ -15,6 +15,9 @@ export {
   type RuleWhyCode,
 } from './rule-codes.ts';
 export type { FieldFault } from './screens/dogs.ts';
+export type { GroundFault } from './screens/ground.ts';
+export type { PlaceFault } from './screens/ground-editor.ts';
+export type { WalkFault } from './screens/ground-walk.ts';
 export type { StepSize } from './steps.ts';
 export type { Units } from './tongue.ts';
 export { type ExplainedLeg, VERDICT_CODES, type VerdictCode } from './why.ts';

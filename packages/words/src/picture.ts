@@ -38,6 +38,11 @@ export function pictureWords(t: Tongue) {
     /** A figure on the ruler; the last one carries the unit. */
     tick: (lengthM: number, last: boolean): string => (last ? t.length(lengthM) : t.bareLength(lengthM)),
     title: 'Field card',
+    /** Short for north, at the tip of its needle. */
+    north: 'N',
+    bearing: (bearingDeg: number): string => `${t.number(bearingDeg % 360)}°`,
+    /** One of several of a kind. */
+    numbered: (name: string, number: number): string => `${name} ${t.number(number)}`,
     /** Pieces of the text that stands for the picture. */
     said: {
       line: (lengthM: number): string => `line of ${t.length(lengthM)}`,

@@ -12,6 +12,7 @@ import { reasonWords } from './reasons.ts';
 import { ruleWords } from './rules.ts';
 import { dogWords } from './screens/dog.ts';
 import { dogsWords } from './screens/dogs.ts';
+import { groundWords } from './screens/ground.ts';
 import { progressWords } from './screens/progress.ts';
 import { proofingWords } from './screens/proofing.ts';
 import { setupWords } from './screens/setup.ts';
@@ -59,6 +60,7 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
     shell: shellWords(),
     dogs: dogsWords(t),
     dog: dogWords(t),
+    ground: groundWords(t),
     progress: progressWords(t, ask, chances, time),
     proofing: proofingWords(t, trade, chances, time),
     setup: setupWords(t),

@@ -1,5 +1,6 @@
 import { textWidth } from '@sedgeline/drawing';
 import { DEMANDS, GRADES, HANDLER_PLACES, SKILLS, TEMPTATIONS, VERDICTS } from '@sedgeline/engine/ability';
+import { FEATURE_CODES, STARTING_LAYOUT_CODES } from '@sedgeline/engine/ground';
 import {
   RULE_MEND_CODES as ENGINE_MENDS,
   REASON_CODES as ENGINE_REASONS,
@@ -28,6 +29,19 @@ it('has a name for every rule of a plan, and a sentence for why it is not kept a
   expect([...RULE_NAMES]).toEqual([...RULES]);
   expect([...RULE_WHY_CODES].sort()).toEqual([...ENGINE_WHYS].sort());
   expect([...RULE_MEND_CODES].sort()).toEqual([...ENGINE_MENDS].sort());
+});
+
+it('has a name, a terrain, a purpose and a caution for every layout to begin from, and names what they mark', () => {
+  const { ground } = words();
+  const names = STARTING_LAYOUT_CODES.map((code) => ground.starting(code).name);
+  expect(new Set(names).size).toBe(names.length);
+  for (const code of STARTING_LAYOUT_CODES) {
+    const { terrain, purpose, caution } = ground.starting(code);
+    for (const text of [purpose, caution]) expect(text).toMatch(/^[A-Z].*\.$/);
+    expect(ground.fits(terrain)).toMatch(/^For [a-z].*[^.]\.$/);
+  }
+  const features = FEATURE_CODES.map((code) => ground.feature(code));
+  expect(new Set(features).size).toBe(features.length);
 });
 
 it('has a sentence for every failure of a store, and for no other', () => {

@@ -21,5 +21,13 @@ export { clearanceToM, type LineOffset, lineOffset } from './line-offset.ts';
 export { type GeoPoint, groundLine, type LocalPlane, localPlane } from './local-plane.ts';
 export * from './plane.ts';
 export type * from './rep-picture.ts';
+export {
+  FEATURE_CODES,
+  type FeatureCode,
+  STARTING_LAYOUT_CODES,
+  STARTING_LAYOUTS,
+  type StartingLayout,
+  type StartingLayoutCode,
+} from './starting-layouts/starting-layouts.ts';
 export { type Fix, type SurveyedPlace, surveyedPlace } from './surveyed-place.ts';
 export { scentAcrossM, type Wind, windAcrossMPerS, windOf } from './wind-on-line.ts';
