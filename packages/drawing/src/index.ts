@@ -10,5 +10,5 @@ export { sayRep } from './say-rep.ts';
 export type { Ink, Shape } from './shape.ts';
 export { shapeOfMark } from './shape-of-mark.ts';
 export { shapeOfLabel, shapesOfDrawing } from './shapes-of-drawing.ts';
-export { type SvgPicture, svgText } from './svg-text.ts';
+export { svgText } from './svg-text.ts';
 export { textWidth } from './text-width.ts';

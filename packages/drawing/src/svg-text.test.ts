@@ -4,7 +4,6 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { drawRep } from './draw-rep.ts';
 import { sayRep } from './say-rep.ts';
-import { shapesOfDrawing } from './shapes-of-drawing.ts';
 import { svgText } from './svg-text.ts';
 
 const BOX = { width: 366, height: 300, labels: true };
@@ -16,7 +15,7 @@ const picture = drawnRep([
 const drawn = (dogName: string, title = 'Rep 1'): string => {
   const said = { ...words().picture, dogName };
   const desc = sayRep(picture, said);
-  return svgText({ shapes: shapesOfDrawing(drawRep(picture, BOX, said)), box: BOX, title, desc });
+  return svgText(drawRep(picture, BOX, said), { title, desc });
 };
 
 const ATTRIBUTE = /^\s([\w-]+(?::\w+)?)="([^"<]*)"/;

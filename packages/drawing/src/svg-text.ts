@@ -1,6 +1,8 @@
-import type { CardBox } from './drawing.ts';
+import type { RepDrawing } from './drawing.ts';
 import { paintAttributes } from './paint-attributes.ts';
 import { INKS, type Ink, type Shape } from './shape.ts';
+import { shapesOfDrawing } from './shapes-of-drawing.ts';
+import { n } from './spots.ts';
 
 /**
  * Values of the inks where nobody else gives them: those of the Sun theme on white, so that the drawing prints. Inside a page
@@ -19,10 +21,8 @@ const SUN: Readonly<Record<Ink, string>> = {
 };
 const FACE = "'Atkinson Hyperlegible Next', Helvetica, Arial, sans-serif";
 
-/** A drawing to write out: its shapes, its size, and what it is for who cannot see it. */
-export interface SvgPicture {
-  readonly shapes: readonly Shape[];
-  readonly box: Pick<CardBox, 'width' | 'height'>;
+/** What a drawing is, for who cannot see it. */
+export interface SaidDrawing {
   readonly title: string;
   readonly desc: string;
 }
@@ -30,21 +30,23 @@ export interface SvgPicture {
 /**
  * A drawing as an SVG 1.1 document of its own (W3C 2011): title and description, no script, no font and no file from
  * elsewhere. Each colour stands as a plain attribute, which every reader of SVG knows, and again as a rule with the
- * house's token, which only a page that has the tokens answers. Tested in `svg-text.test.ts`.
+ * house's token, which only a page that has the tokens answers. Its scale and send point stand on the root, so that every
+ * place can be read back in metres. Tested in `svg-text.test.ts`.
  */
-export function svgText({ shapes, box, title, desc }: SvgPicture): string {
+export function svgText(drawing: RepDrawing, { title, desc }: SaidDrawing): string {
+  const { box, metresPerUnit, send } = drawing;
   const { width, height } = box;
   const rules = INKS.map(
     (ink) => `.s-${ink}{stroke:var(--${ink},${SUN[ink]})}.f-${ink}{fill:var(--${ink},${SUN[ink]})}`,
   ).join('');
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" role="img" aria-labelledby="title desc">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" role="img" aria-labelledby="title desc" data-metres-per-unit="${metresPerUnit}" data-send-x="${n(send.x)}" data-send-y="${n(send.y)}">`,
     `<title id="title">${escaped(title)}</title>`,
     `<desc id="desc">${escaped(desc)}</desc>`,
     `<style>${rules}</style>`,
     `<rect width="${width}" height="${height}" class="f-grass" fill="${SUN.grass}"/>`,
     `<g fill="none" stroke-linecap="round" stroke-linejoin="round" font-family="${escaped(FACE)}">`,
-    ...shapes.map(element),
+    ...shapesOfDrawing(drawing).map(element),
     '</g>',
     '</svg>',
     '',

@@ -59,6 +59,33 @@ describe('layout', () => {
     expect(stdout).not.toMatch(/NaN|undefined|null|Infinity/);
   });
 
+  it('draws to scale: every place can be read back from the SVG in metres', async () => {
+    const { exit, stdout, terminal } = await run(DRAWN, '--svg', 'out.svg');
+    expect(exit).toBe(0);
+    expect(stdout).toContain('Line to d1: old wire lies on it.');
+    const svg = terminal.files.get('out.svg') ?? '';
+    expect(svg).toMatch(/^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg"[^>]*role="img"/);
+    expect(svg).toMatch(/<desc[^>]*>Oak post, 50 m, 37°; dummy, 20 m, 0°; old wire, 10 m, 6°;/);
+    const number = (element: string, name: string) =>
+      Number(new RegExp(` ${name}="(-?[0-9.e-]+)"`).exec(element)?.[1]);
+    const metres = number(svg, 'data-metres-per-unit');
+    const placeM = (kind: string) => {
+      const element = new RegExp(`<g [^>]*data-mark="${kind}"[^>]*>`).exec(svg)?.[0] ?? '';
+      return [
+        (number(element, 'data-x') - number(svg, 'data-send-x')) * metres,
+        (number(svg, 'data-send-y') - number(element, 'data-y')) * metres,
+      ] as const;
+    };
+    // Places are written to a hundredth of a unit, a tenth of a metre each here: 0.01 m is ten times that.
+    const [post, dummy] = [placeM('post'), placeM('dummy')];
+    expect(Math.abs(Math.hypot(...post) - 50)).toBeLessThan(0.01);
+    expect(Math.abs(Math.hypot(...dummy) - 20)).toBeLessThan(0.01);
+    // The way out is up: halfway between bearings 0 and 36.87, so the two lie 18.43 degrees to either side.
+    const asideDeg = ([right, up]: readonly [number, number]) => (Math.atan2(right, up) * 180) / Math.PI;
+    expect(asideDeg(post)).toBeCloseTo(18.43, 1);
+    expect(asideDeg(dummy)).toBeCloseTo(-18.43, 1);
+  });
+
   it.each([
     ['not JSON', 'LAYOUT_NOT_GOOD', 'layout'],
     ['[]', 'LAYOUT_NOT_GOOD', 'layout'],

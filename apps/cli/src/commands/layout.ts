@@ -1,3 +1,4 @@
+import { drawLayout, fitGround, sayLayout, svgText } from '@sedgeline/drawing';
 import { type Layout, type LayoutLine, layoutLines, layoutWarnings, PACE_M } from '@sedgeline/engine/ground';
 import { type ToldLayoutWarning, type Words, words } from '@sedgeline/words';
 import { EXIT } from '../cli-failure.ts';
@@ -9,9 +10,10 @@ import { type AddCommand, print } from './command.ts';
 interface Options {
   readonly json?: boolean;
   readonly pace: number;
+  readonly svg?: string;
 }
 
-/** `layout FILE`: distances, bearings, paces and clearances of a drawing, and what may interfere. */
+/** `layout FILE`: distances, bearings, paces and clearances of a drawing, what may interfere, and the drawing itself. */
 export const addLayout: AddCommand = (program, terminal, finish) => {
   program
     .command('layout')
@@ -19,6 +21,7 @@ export const addLayout: AddCommand = (program, terminal, finish) => {
     .argument('<file>', 'JSON file with the body of a layout-drawn fact, - for standard input')
     .option('--json', 'print one JSON document')
     .option('--pace <metres>', 'how long a pace is', measuredNumber('metres', 0.3, 1.5), PACE_M)
+    .option('--svg <out>', 'draw it to a new SVG file, the way out up')
     .action((file: string, options: Options) => {
       const layout = readLayout(terminal, file);
       const catalogue = words();
@@ -28,6 +31,7 @@ export const addLayout: AddCommand = (program, terminal, finish) => {
         sentence: catalogue.layout.warning(named(layout, warning)),
       }));
       const answer = { lines, warnings, paceM: options.pace };
+      if (options.svg !== undefined) terminal.writeNewFile(options.svg, drawn(layout, catalogue));
       print(terminal, options, answer, () =>
         page(
           layout,
@@ -40,6 +44,14 @@ export const addLayout: AddCommand = (program, terminal, finish) => {
       finish(EXIT.done);
     });
 };
+
+/** Size of a drawing to be printed or put into a page: half a sheet of A4, landscape. */
+const DRAWN_BOX = { width: 720, height: 540, labels: true } as const;
+
+function drawn(layout: Layout, { picture, ground }: Words): string {
+  const drawing = drawLayout(layout, fitGround(layout, DRAWN_BOX, 'send'), DRAWN_BOX, picture);
+  return svgText(drawing, { title: ground.picture, desc: sayLayout(layout, picture) });
+}
 
 /** What a thing is called: its label, or else its id. */
 function nameOf({ things }: Layout, id: string): string {
