@@ -3,6 +3,8 @@ import { useWords, WordsProvider } from './parts/words-context.tsx';
 import { DogPlace } from './places/dog-place.tsx';
 import { DogsPlace } from './places/dogs-place.tsx';
 import { Framed } from './places/framed.tsx';
+import { PlanChoicePlace, PlanPlace } from './places/plan-place.tsx';
+import { SeasonPlace } from './places/season-place.tsx';
 import { SetupPlace } from './places/setup-place.tsx';
 import { OpenPlace, WorkChoicePlace, WorkPlace } from './places/work-place.tsx';
 import './screens/work/all.css';
@@ -15,6 +17,9 @@ export function App() {
       <Switch>
         <Route path="/">{() => <DogsPlace />}</Route>
         <Route path="/dog/:dog">{({ dog }) => <DogPlace dog={decodeURIComponent(dog)} />}</Route>
+        <Route path="/plan">{() => <PlanChoicePlace />}</Route>
+        <Route path="/plan/:dog">{({ dog }) => <PlanPlace dog={decodeURIComponent(dog)} />}</Route>
+        <Route path="/season/:dog">{({ dog }) => <SeasonPlace dog={decodeURIComponent(dog)} />}</Route>
         <Route path="/work">{() => <WorkChoicePlace />}</Route>
         <Route path="/work/with/:dog">{({ dog }) => <OpenPlace dog={decodeURIComponent(dog)} />}</Route>
         <Route path="/work/:session">

@@ -24,6 +24,8 @@ export interface Tongue {
   number(value: number, decimals?: number): string;
   /** Wind speed: metres a second, or miles an hour where lengths are yards. */
   wind(speedMPerS: number): string;
+  /** The unit in which wind is shown, for a field to be typed in. */
+  readonly windUnit: { readonly name: string; readonly mPerS: number };
   /** "1 leg", "7 legs". */
   count(n: number, one: string, many: string): string;
   /** "a, b and c". */
@@ -50,6 +52,7 @@ export function tongue(dialect: Dialect, units: Units): Tongue {
     dummy: dialect === 'en-US' ? 'bumper' : 'dummy',
     dummies: dialect === 'en-US' ? 'bumpers' : 'dummies',
     unitM,
+    windUnit: inYards ? { name: 'mph', mPerS: 1 / MPH_PER_M_PER_S } : { name: 'm/s', mPerS: 1 },
     bareLength,
     length: (lengthM) => `${bareLength(lengthM)} ${inYards ? 'yd' : 'm'}`,
     lengthInWords: (lengthM) => {

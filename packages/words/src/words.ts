@@ -13,8 +13,10 @@ import { ruleWords } from './rules.ts';
 import { dogWords } from './screens/dog.ts';
 import { dogsWords } from './screens/dogs.ts';
 import { groundWords } from './screens/ground.ts';
+import { planScreenWords } from './screens/plan-screen.ts';
 import { progressWords } from './screens/progress.ts';
 import { proofingWords } from './screens/proofing.ts';
+import { seasonScreenWords } from './screens/season-screen.ts';
 import { setupWords } from './screens/setup.ts';
 import { shellWords } from './screens/shell.ts';
 import { whyScreenWords } from './screens/why.ts';
@@ -54,7 +56,9 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
     layout: layoutWords(t),
     picture: pictureWords(t),
     plan: planWords(t),
+    planScreen: planScreenWords(t, trade, ask, steps),
     season: seasonWords(t, trade, chances, time, why),
+    seasonScreen: seasonScreenWords(t, trade, ask, chances, time),
     time,
     cautions: cautionWords(t),
     shell: shellWords(),

@@ -1,9 +1,20 @@
 import type { Skill } from '@sedgeline/engine/ability';
-import type { PatternsView, ProgressView, ProofingView, TapFact, WhyView } from '@sedgeline/projections';
+import type {
+  GoalForecastView,
+  PatternsView,
+  PlanView,
+  ProgressView,
+  ProofingView,
+  SeasonView,
+  TapFact,
+  WhyView,
+} from '@sedgeline/projections';
 import type { KennelCalls, KennelPush, RecordName, Tap, TapAnswer } from '../workers/kennel-calls.ts';
+import type { PlanningCalls } from '../workers/planning-desk.ts';
 import { callThrough, type Remote } from '../workers/rpc.ts';
 import { startWorker } from './kennel-port.ts';
 import { startRecord, takePush, useKennel } from './kennel-store.ts';
+import { dropPlans } from './plan-drafts.ts';
 import { useSettings } from './settings.ts';
 
 let remote: Remote<KennelCalls> | null = null;
@@ -31,6 +42,7 @@ export async function openRecord(record: RecordName): Promise<string | null> {
 /** Leaves the invented record: its database is deleted, the handler's own is opened. */
 export async function leaveDemo(): Promise<void> {
   await worker().leaveDemo();
+  dropPlans({ record: 'demo' });
   await openRecord('mine');
 }
 
@@ -54,6 +66,15 @@ export const progressOf = (dog: string, skill: Skill): Promise<ProgressView | nu
   worker().progress({ dog, skill });
 export const proofingOf = (dog: string, skill: Skill): Promise<ProofingView | null> =>
   worker().proofing({ dog, skill });
+export const planOf = (of: Parameters<PlanningCalls['plan']>[0]): Promise<PlanView | null> =>
+  worker().plan(of);
+export const editedPlanOf = (of: Parameters<PlanningCalls['editPlan']>[0]): Promise<PlanView | null> =>
+  worker().editPlan(of);
+export const leftPlanOf = (of: Parameters<PlanningCalls['showPlan']>[0]): Promise<PlanView | null> =>
+  worker().showPlan(of);
+export const seasonOf = (dog: string): Promise<SeasonView | null> => worker().season(dog);
+export const forecastOf = (goal: string, perWeek: number | null): Promise<GoalForecastView | null> =>
+  worker().forecast({ goal, perWeek });
 export const refreshWork = (): Promise<void> => worker().refresh();
 export const retrySaving = (): Promise<{ readonly saved: boolean }> => worker().retry();
 export const factsAsLines = (): Promise<string> => worker().factsAsLines();

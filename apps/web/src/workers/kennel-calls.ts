@@ -15,6 +15,7 @@ import type {
   WhyView,
   WorkView,
 } from '@sedgeline/projections';
+import type { PlanningCalls } from './planning-desk.ts';
 
 /** Which record is in use: one's own, or the invented one. They never share a database. */
 export type RecordName = 'mine' | 'demo';
@@ -115,8 +116,10 @@ export type KennelPush =
     }
   | { readonly view: 'record-left'; readonly record: RecordName };
 
+type DeskCalls = PlanningCalls;
+
 /** What the screens may ask of the worker. */
-export type KennelCalls = {
+export type KennelCalls = DeskCalls & {
   /** Opens a record; resolves when its facts are read. Which session is open comes first, by a rough view. */
   readonly open: (record: RecordName) => Promise<{ readonly openSession: string | null }>;
   /** Says which standing and which session are on the screen: these are pushed after every change. */

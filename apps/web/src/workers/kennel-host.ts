@@ -3,6 +3,7 @@ import { patternsOfDog, progressOfDog, proofingOfDog, whyInKennel } from '@sedge
 import { openSessionOf } from './checkpoint.ts';
 import type { KennelCalls, KennelPush, RecordName } from './kennel-calls.ts';
 import { type OpenRecord, openRecord, type RecordDoors } from './open-record.ts';
+import { planningCalls } from './planning-desk.ts';
 import type { WorkDesk } from './work-desk.ts';
 
 /** What tabs on one record tell each other. */
@@ -99,6 +100,7 @@ export function createKennelHost(doors: HostDoors): KennelHost {
   };
 
   const calls: KennelCalls = {
+    ...planningCalls(() => inUse().kennel, nowMs),
     open: async (name) => {
       await leave();
       const opened = await openRecord(name, doors, ({ dogs, open }) => {

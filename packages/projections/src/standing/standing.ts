@@ -15,7 +15,7 @@ const FLATTERED_BY = 0.05;
 const RECENT_LEGS = 20;
 
 /** A skill's named asks with their chances of good, asked on ground the dog knows, fresh, on an unknown day. */
-function statedAsks(
+export function statedAsks(
   record: TrainingRecord,
   timeline: AbilityTimeline,
   dog: string,

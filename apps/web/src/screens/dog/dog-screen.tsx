@@ -40,9 +40,17 @@ export function DogScreen({ view, patterns, hasOpenSession, nowMs, onWork }: Dog
           <h1 id="dog-title">{words.dog.title(view.name)}</h1>
           <p className="soft figures">{words.dog.legs(view.legs)}</p>
         </div>
-        <Button look="main" className="not-printed" onClick={() => onWork(view.dog)}>
-          {hasOpenSession ? words.dog.carryOn : words.dog.work(view.name)}
-        </Button>
+        <div className="dog-head-keys not-printed">
+          <Link className="button button-plain" href={`/season/${encodeURIComponent(view.dog)}`}>
+            {words.seasonScreen.link}
+          </Link>
+          <Link className="button button-plain" href={`/plan/${encodeURIComponent(view.dog)}`}>
+            {words.planScreen.choose}
+          </Link>
+          <Button look="main" onClick={() => onWork(view.dog)}>
+            {hasOpenSession ? words.dog.carryOn : words.dog.work(view.name)}
+          </Button>
+        </div>
       </div>
       {view.skills.length === 0 ? (
         <p className="dog-empty">{words.dog.empty(view.name)}</p>

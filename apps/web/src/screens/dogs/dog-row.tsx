@@ -62,6 +62,13 @@ export function DogRow({
         <span>{row.week(dog.minutesThisWeek)}</span>
         {dog.legs > 0 && <span>{row.legs(dog.legs, dog.sessions)}</span>}
       </p>
+      <Link
+        className="button button-plain dog-row-plan"
+        href={`/plan/${encodeURIComponent(dog.dog)}`}
+        aria-label={words.planScreen.planFor(dog.name)}
+      >
+        {words.planScreen.plan}
+      </Link>
       <Button
         look={dog.openSession === null ? 'plain' : 'main'}
         aria-label={dog.openSession === null ? row.work(dog.name) : row.carryOnWith(dog.name)}

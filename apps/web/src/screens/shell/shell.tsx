@@ -4,9 +4,10 @@ import { useWords } from '../../parts/words-context.tsx';
 import { PlaceIcon, type PlaceName } from './place-icon.tsx';
 import './shell.css';
 
-/** Where each place is. Plan and Look back join here when they are there. */
+/** Where each place is. Look back joins here when it is there. */
 const PLACES: readonly { readonly place: PlaceName; readonly href: string }[] = [
   { place: 'dogs', href: '/' },
+  { place: 'plan', href: '/plan' },
   { place: 'work', href: '/work' },
   { place: 'setup', href: '/setup' },
 ];

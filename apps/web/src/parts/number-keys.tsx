@@ -1,0 +1,67 @@
+import { useEffect, useId, useState } from 'react';
+import './number-keys.css';
+
+interface NumberKeysProps {
+  readonly label: string;
+  readonly value: number;
+  readonly least: number;
+  readonly most: number;
+  readonly step: number;
+  readonly unit?: string;
+  readonly lessLabel: string;
+  readonly moreLabel: string;
+  readonly onSet: (value: number) => void;
+}
+
+/** A whole number between a key for less and a key for more, or typed. What is typed amiss is put back as it was. */
+export function NumberKeys(props: NumberKeysProps) {
+  const { label, value, least, most, step, unit = '', lessLabel, moreLabel, onSet } = props;
+  const id = useId();
+  const [typed, setTyped] = useState(String(value));
+  useEffect(() => setTyped(String(value)), [value]);
+  const within = (wanted: number): number => Math.min(most, Math.max(least, wanted));
+  /** To the next whole step, so that 3 and 5 more is 5. */
+  const stepped = (way: 1 | -1): number =>
+    within(way > 0 ? (Math.floor(value / step) + 1) * step : (Math.ceil(value / step) - 1) * step);
+  const settle = () => {
+    const wanted = Math.round(Number(typed.replace(',', '.')));
+    if (typed.trim() === '' || !Number.isFinite(wanted) || wanted === value) setTyped(String(value));
+    else onSet(within(wanted));
+  };
+  return (
+    <div className="number-keys">
+      <label htmlFor={id}>{label}</label>
+      <div className="number-keys-row">
+        <button
+          type="button"
+          aria-label={lessLabel}
+          disabled={value <= least}
+          onClick={() => onSet(stepped(-1))}
+        >
+          −
+        </button>
+        <span className="number-keys-value">
+          <input
+            id={id}
+            inputMode="numeric"
+            autoComplete="off"
+            size={3}
+            value={typed}
+            onChange={(event) => setTyped(event.target.value)}
+            onBlur={settle}
+            onKeyDown={(event) => event.key === 'Enter' && settle()}
+          />
+          {unit !== '' && <span aria-hidden="true">{unit}</span>}
+        </span>
+        <button
+          type="button"
+          aria-label={moreLabel}
+          disabled={value >= most}
+          onClick={() => onSet(stepped(1))}
+        >
+          +
+        </button>
+      </div>
+    </div>
+  );
+}

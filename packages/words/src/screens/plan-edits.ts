@@ -1,0 +1,44 @@
+import type { Tongue } from '../tongue.ts';
+
+/** Words of what a handler does to a plan: the keys, and what is said when it is done. */
+export function planEditWords(t: Tongue) {
+  const rep = (n: number): string => `rep ${t.number(n)}`;
+  return {
+    open: (n: number, ask: string): string => `Rep ${t.number(n)}: ${ask}`,
+    keysOf: (n: number): string => `Change ${rep(n)}`,
+    keysHint: 'On a card: Alt with an arrow moves it, Delete drops it, S swaps it, L locks it.',
+    grip: (n: number): string => `Drag ${rep(n)} to another place`,
+    earlier: 'Earlier',
+    later: 'Later',
+    lock: 'Lock',
+    locked: 'Locked',
+    swap: 'Swap',
+    drop: 'Drop',
+    addAfter: 'Add one after',
+    addFirst: 'Add one at the start',
+    easier: 'Easier',
+    harder: 'Harder',
+    breakAfter: 'Break after it',
+    noBreak: 'Take the break out',
+    undo: 'Undo',
+    another: 'Another like it',
+    mend: 'Mend it',
+    close: 'Close',
+    said: {
+      planned: (reps: number): string => `Planned: ${t.count(reps, 'rep', 'reps')}.`,
+      dropped: (n: number): string => `${rep(n)} dropped.`,
+      moved: (n: number, to: number): string => `${rep(n)} is now ${rep(to)}.`,
+      swapped: (n: number): string => `${rep(n)} swapped.`,
+      added: (n: number): string => `${rep(n)} added.`,
+      asked: (n: number): string => `${rep(n)} changed.`,
+      break: (after: number, takes: boolean): string =>
+        takes ? `A break after ${rep(after)}.` : `No break after ${rep(after)}.`,
+      locked: (n: number): string => `${rep(n)} stays as it is in another plan.`,
+      unlocked: (n: number): string => `${rep(n)} may change in another plan.`,
+      undone: 'The last change is undone.',
+      broken: (rules: readonly string[]): string =>
+        rules.length === 0 ? '' : `Not kept: ${rules.join('; ').toLowerCase()}.`,
+      nothingElse: 'There is nothing else to ask there.',
+    },
+  };
+}
