@@ -21,9 +21,9 @@ export function pairTimes(truthS: readonly number[], heardS: readonly number[]):
   const at = (t: number, h: number) => best[t * width + h]!;
   for (let t = 0; t <= truthS.length; t++) {
     for (let h = 0; h < width; h++) {
-      let one = { pairs: 0, errorS: 0 };
-      if (t > 0) one = better(one, at(t - 1, h));
-      if (h > 0) one = better(one, at(t, h - 1));
+      // The way back compares by identity: an equal entry must be the very same one.
+      let one = t > 0 ? at(t - 1, h) : h > 0 ? at(t, h - 1) : { pairs: 0, errorS: 0 };
+      if (t > 0 && h > 0) one = better(one, at(t, h - 1));
       if (t > 0 && h > 0) {
         const errorS = Math.abs(truthS[t - 1]! - heardS[h - 1]!);
         const before = at(t - 1, h - 1);
