@@ -1,65 +1,74 @@
-/**
- * Where the dog must be when the whistle blows so that it halts at a wanted place: first cut, medians only.
- * Intervals, wind and whether the sound carries come with the whistle's own work.
- */
-
-/** Everything the stop depends on. Defaults: our judgement, 2026; no published braking figure for retrievers. */
-export interface StopConditions {
-  /** Steady running speed. */
-  readonly runSpeedMPerS: number;
-  /** The dog's reaction from hearing to braking. */
-  readonly reactionDogS: number;
-  readonly accelerationMPerS2: number;
-  readonly brakingMPerS2: number;
-  readonly airC: number;
-}
-
-export const usualStopConditions: StopConditions = {
-  runSpeedMPerS: 5,
-  reactionDogS: 0.35,
-  accelerationMPerS2: 5,
-  brakingMPerS2: 6,
-  airC: 15,
-};
+import { finiteBetween } from '../quantity/index.ts';
+import { brakesAtM, distanceAtM, meetsAtS, speedAtMPerS, timeAtS } from './dog-run.ts';
+import { speedOfSoundMPerS } from './speed-of-sound.ts';
+import { checkStopConditions, type StopConditions, usualStopConditions } from './stop-conditions.ts';
 
 /**
- * Speed of sound in dry air, `c = 331.3 sqrt(1 + T/273.15)` m/s (ideal gas; REFERENCES: iso9613-1 uses 343.2 m/s at 20 C).
- * @throws RangeError below -100 C or above 100 C.
+ * Where the dog is at each step of a stop, metres from the send point, medians throughout. The handler stands at the send point
+ * and the dog runs straight out. Nothing here is measured of a retriever but what its handler tells.
  */
-export function speedOfSoundMPerS(airC: number): number {
-  if (!(airC >= -100 && airC <= 100)) throw new RangeError(`airC: expected -100..100, got ${airC}`);
-  return 331.3 * Math.sqrt(1 + airC / 273.15);
+export interface StopPoint {
+  readonly decideWhenDogAtM: number;
+  readonly blowWhenDogAtM: number;
+  readonly dogHearsAtM: number;
+  readonly dogBrakesAtM: number;
+  readonly dogHaltsAtM: number;
+  /** From where the dog was when the whistle blew to where it halts. */
+  readonly overrunM: number;
+  readonly soundDelayS: number;
+  /** How long before the send the handler must have decided; 0 mostly. */
+  readonly decideBeforeSendS: number;
+  /** The dog can't halt so soon: this is the stop of a whistle at the send itself. */
+  readonly isTooLate: boolean;
 }
 
-/** Speed reached `distanceM` after a standing start: `min(v, sqrt(2 a x))`. */
-function speedAtMPerS(distanceM: number, at: StopConditions): number {
-  return Math.min(at.runSpeedMPerS, Math.sqrt(2 * at.accelerationMPerS2 * Math.max(0, distanceM)));
-}
+const FARTHEST_M = 5_000;
 
-/**
- * How far the dog still runs after the whistle blows while it is `distanceM` out: sound delay and reaction at its
- * speed there, then braking `v^2 / (2 a)`. Takes the speed as steady from then on.
- */
-export function overrunM(distanceM: number, at: StopConditions = usualStopConditions): number {
-  if (!(distanceM >= 0)) throw new RangeError(`distanceM: expected >= 0, got ${distanceM}`);
-  const speed = speedAtMPerS(distanceM, at);
-  const delayS = distanceM / speedOfSoundMPerS(at.airC) + at.reactionDogS;
-  return speed * delayS + (speed * speed) / (2 * at.brakingMPerS2);
+/** The stop that follows a whistle `blowS` after the send. */
+function stopOf(blowS: number, at: StopConditions, isTooLate: boolean): StopPoint {
+  const hearsS = meetsAtS(blowS, at, speedOfSoundMPerS(at.airC));
+  const brakesAt = distanceAtM(hearsS + at.reactionDogS, at);
+  const haltsAt = brakesAt + speedAtMPerS(brakesAt, at) ** 2 / (2 * at.brakingMPerS2);
+  const blowAt = distanceAtM(blowS, at);
+  const decideS = blowS - at.reactionHandlerS;
+  return {
+    decideWhenDogAtM: distanceAtM(Math.max(0, decideS), at),
+    blowWhenDogAtM: blowAt,
+    dogHearsAtM: distanceAtM(hearsS, at),
+    dogBrakesAtM: brakesAt,
+    dogHaltsAtM: haltsAt,
+    overrunM: haltsAt - blowAt,
+    soundDelayS: hearsS - blowS,
+    decideBeforeSendS: Math.max(0, -decideS),
+    isTooLate,
+  };
 }
 
 /**
- * Where the dog is when the whistle must sound for it to halt at `haltAtM`, both from the send point where the handler
- * stands: the root of `x + overrun(x) = haltAtM` by bisection (the left side grows with x). 0 when even a whistle
- * at the send is too late to halt sooner.
+ * The stop that follows a whistle blown when the dog is `blowAtM` out: sound meets the running dog, which runs on (and may
+ * still be getting going) through its reaction, then brakes by `v^2 / 2b`.
+ * @throws RangeError for a distance or conditions that cannot be
  */
+export function stopAfterWhistle(blowAtM: number, at: StopConditions = usualStopConditions): StopPoint {
+  checkStopConditions(at);
+  return stopOf(timeAtS(finiteBetween('blowAtM', blowAtM, 0, FARTHEST_M), at), at, false);
+}
+
+/**
+ * When to blow, and when to decide, for the dog to halt `haltAtM` out: the same steps backwards in closed form. Where even a
+ * whistle at the send is too late, the answer is the stop of that whistle, and says so.
+ * @throws RangeError for a distance or conditions that cannot be
+ */
+export function stopAtPlace(haltAtM: number, at: StopConditions = usualStopConditions): StopPoint {
+  checkStopConditions(at);
+  finiteBetween('haltAtM', haltAtM, 0, FARTHEST_M);
+  const hearsS = timeAtS(brakesAtM(haltAtM, at, at.brakingMPerS2), at) - at.reactionDogS;
+  if (hearsS < 0) return stopOf(0, at, true);
+  const blowS = hearsS - distanceAtM(hearsS, at) / speedOfSoundMPerS(at.airC);
+  return blowS < 0 ? stopOf(0, at, true) : stopOf(blowS, at, false);
+}
+
+/** Where the dog is when the whistle must sound for it to halt at `haltAtM`; 0 where even that is too late. */
 export function blowWhenDogAtM(haltAtM: number, at: StopConditions = usualStopConditions): number {
-  if (!(haltAtM >= 0)) throw new RangeError(`haltAtM: expected >= 0, got ${haltAtM}`);
-  let low = 0;
-  let high = haltAtM;
-  for (let step = 0; step < 60; step++) {
-    const middle = (low + high) / 2;
-    if (middle + overrunM(middle, at) > haltAtM) high = middle;
-    else low = middle;
-  }
-  return low;
+  return stopAtPlace(haltAtM, at).blowWhenDogAtM;
 }
