@@ -20,28 +20,40 @@ const ffmpegPath = () => process.env.FFMPEG ?? 'ffmpeg';
 export const hasFfmpeg = () => spawnSync(ffmpegPath(), ['-version']).status === 0;
 
 function ffmpeg(args: readonly string[]): void {
-  const { status, stderr } = spawnSync(ffmpegPath(), ['-y', '-v', 'error', ...args], { encoding: 'utf8' });
-  if (status !== 0) throw new Error(`ffmpeg ${args.join(' ')}: status ${status}: ${stderr}`);
+  const { status, stderr, error } = spawnSync(ffmpegPath(), ['-y', '-v', 'error', ...args], {
+    encoding: 'utf8',
+  });
+  if (status !== 0) throw new Error(`ffmpeg ${args.join(' ')}: ${error?.message ?? stderr}`);
 }
+
+function inFolder<T>(work: (folder: string) => T): T {
+  const folder = mkdtempSync(join(tmpdir(), 'made-sound-'));
+  try {
+    return work(folder);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+const plainFloats = (sampleRateHz: number) => ['-f', 'f32le', '-ar', String(sampleRateHz), '-ac', '1'];
+
+/** A sound file decoded by FFmpeg: one channel, at the rate asked for. */
+export const decodedFile = (path: string, sampleRateHz: number): Float32Array<ArrayBuffer> =>
+  inFolder((folder) => {
+    const raw = join(folder, 'sound.f32');
+    ffmpeg(['-i', path, ...plainFloats(sampleRateHz), raw]);
+    const bytes = readFileSync(raw);
+    return new Float32Array(bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.length));
+  });
 
 /** The coder of a condition: AAC at 64 kb/s or Opus at 24 kb/s, mono, by FFmpeg; decoded again at the recording's own rate. */
 export const ffmpegCoder =
   (condition: keyof typeof WAYS): Coder =>
-  ({ samples, sampleRateHz }) => {
-    const folder = mkdtempSync(join(tmpdir(), 'coded-sound-'));
-    try {
+  ({ samples, sampleRateHz }) =>
+    inFolder((folder) => {
       const raw = join(folder, 'sound.f32');
       const coded = join(folder, WAYS[condition].file);
-      const format = ['-f', 'f32le', '-ar', String(sampleRateHz), '-ac', '1'];
       writeFileSync(raw, samples);
-      ffmpeg([...format, '-i', raw, ...WAYS[condition].args, coded]);
-      ffmpeg(['-i', coded, ...format, raw]);
-      const bytes = readFileSync(raw);
-      return {
-        samples: new Float32Array(bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.length)),
-        sampleRateHz,
-      };
-    } finally {
-      rmSync(folder, { recursive: true });
-    }
-  };
+      ffmpeg([...plainFloats(sampleRateHz), '-i', raw, ...WAYS[condition].args, coded]);
+      return { samples: decodedFile(coded, sampleRateHz), sampleRateHz };
+    });

@@ -119,10 +119,30 @@ const ratios = (
     ? whistles.map((whistle) => whistleSnrDb(direct, at, whistle, rest, sampleRateHz))
     : [clickSnrDb(direct, at, rest, sampleRateHz)];
 
+/** A blast or press of which other sounds push more than this share of the samples to full scale is not in the recording any more. */
+const DROWNED_SHARE = 0.1;
+
+/** Share of the samples that stand at full scale where all else is more than twice as loud as the pattern itself. */
+function drownedShare(
+  samples: Float32Array,
+  sum: Float64Array,
+  { sound, at }: Placed,
+  from: number,
+  to: number,
+): number {
+  let drowned = 0;
+  for (let i = Math.round(from); i < to; i++) {
+    const own = sound[i - at] ?? 0;
+    const isFull = Math.abs(samples[i]!) >= 32767 / 32768;
+    if (isFull && Math.abs(sum[i]! - own) > 2 * Math.abs(own)) drowned++;
+  }
+  return drowned / (to - from);
+}
+
 /**
  * A recording of a scene with its truth. Sound is added up as pressure (background, disturbances, each blast or press over its own path with
- * its echoes), the ratios are measured against all that is not the pattern itself, and the sum goes through the phone. The times are of the
- * direct sound at the microphone.
+ * its echoes), the ratios are measured against all that is not the pattern itself (minus infinity where a buffet or a shot fills the phone's
+ * range over it), and the sum goes through the phone. The times are of the direct sound at the microphone.
  */
 export function makeRecording(scene: Scene): Recording {
   const { sampleRateHz, name } = scene;
@@ -130,16 +150,23 @@ export function makeRecording(scene: Scene): Recording {
   const all = placeAll(scene, sum, diceNamed(`${name} patterns`));
   addDisturbances(sum, scene, diceNamed(`${name} disturbances`));
   for (const { sound, at } of all) addAt(sum, sound, at);
+  const samples = recorded(sum.slice(), scene);
   const whistles: TrueWhistle[] = [];
   const clicks: TrueClick[] = [];
   for (const one of all) {
+    const isDrowned = (fromS: number, toS: number) =>
+      drownedShare(samples, sum, one, fromS * sampleRateHz, toS * sampleRateHz) > DROWNED_SHARE;
     addAt(sum, one.sound, one.at, -1);
     const found = ratios(one, sum, sampleRateHz);
     addAt(sum, one.sound, one.at);
     one.whistles.forEach((whistle, k) => {
-      whistles.push({ ...whistle, inBandSnrDb: found[k]! });
+      const inBandSnrDb = isDrowned(whistle.startS, whistle.endS) ? Number.NEGATIVE_INFINITY : found[k]!;
+      whistles.push({ ...whistle, inBandSnrDb });
     });
-    if (one.clickS !== null) clicks.push({ timeS: one.clickS, snrDb: found[0]! });
+    if (one.clickS !== null) {
+      const snrDb = isDrowned(one.clickS, one.clickS + 0.008) ? Number.NEGATIVE_INFINITY : found[0]!;
+      clicks.push({ timeS: one.clickS, snrDb });
+    }
   }
-  return { samples: recorded(sum, scene), sampleRateHz, truth: { whistles, clicks } };
+  return { samples, sampleRateHz, truth: { whistles, clicks } };
 }
