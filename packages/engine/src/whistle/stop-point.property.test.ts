@@ -6,7 +6,7 @@ import { stopAfterWhistle, stopAtPlace } from './stop-point.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const conditions: fc.Arbitrary<StopConditions> = fc.record({
-  runSpeedMPerS: between(0.5, 18),
+  runSpeedMPerS: between(0.5, 17),
   accelerationMPerS2: between(1, 12),
   brakingMPerS2: between(1, 12),
   reactionHandlerS: between(0, 1),

@@ -1,9 +1,9 @@
+import { CARE_JUDGED, type Heat } from '../../weather/index.ts';
 import type { NextInput } from '../next/session-state.ts';
 import type { PlanCaution, PlanCautionCode, PlanRequest } from './plan.ts';
-import { type Heat, YOUNG_MONTHS } from './plan-limits.ts';
+import { YOUNG_MONTHS } from './plan-limits.ts';
 
-/** From here a mild day is worth a word; what counts as a lay-off, little time and little kit (our judgement, 2026). */
-const WARM_C = 24;
+/** What counts as a lay-off, little time and little known (our judgement, 2026). */
 const LAY_OFF_DAYS = 21;
 const FEW_REPS = 4;
 const FEW_LEGS = 10;
@@ -31,7 +31,7 @@ export function cautionsOf(figures: CautionFigures): PlanCaution[] {
     when ? [{ code, ...more }] : [];
   return [
     ...is('too-hot-to-work', heat === 'none', { airC, humidityPct }),
-    ...is('heat', heat !== 'fine' || (airC ?? 0) >= WARM_C, { airC, humidityPct }),
+    ...is('heat', heat !== 'fine' || (airC ?? 0) >= CARE_JUDGED.warmC, { airC, humidityPct }),
     ...is('joints', ageMonths !== null && ageMonths < YOUNG_MONTHS, { ageMonths: ageMonths ?? undefined }),
     ...is('age-not-known', ageMonths === null),
     ...is('nothing-known-yet', legs < FEW_LEGS, { count: legs }),

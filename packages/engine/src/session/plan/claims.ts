@@ -1,7 +1,8 @@
+import type { Heat } from '../../weather/index.ts';
 import { sendKind, sideOfLegs, stopWay, thingsRaised } from './candidates.ts';
 import type { StatedRep } from './draft.ts';
 import { givesItselfAway } from './order-given-away.ts';
-import { type Heat, MOST_IN, suitsAge } from './plan-limits.ts';
+import { MOST_IN, suitsAge } from './plan-limits.ts';
 import { RULES, type RuleName, type RuleVerdict, type RuleWhy } from './rule-verdict.ts';
 
 /** What a finished plan is held to, in the search's own words; the judge of plans reads the plan itself instead. */

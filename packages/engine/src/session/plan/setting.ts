@@ -1,3 +1,4 @@
+import { type Heat, heatOf } from '../../weather/index.ts';
 import type { NextInput } from '../next/session-state.ts';
 import type { LaidLeg } from '../picture/laid-leg.ts';
 import { isStopOnLine, isWithinReach, type MayAsk } from './candidates.ts';
@@ -8,7 +9,7 @@ import { type LinePool, poolOf } from './line-pool.ts';
 import { type LineOfWork, linesOfWork, otherLines } from './lines-of-work.ts';
 import type { PlanKit } from './plan.ts';
 import type { PlanInput } from './plan-input.ts';
-import { type Heat, heatOf, mostOf, suitsAge } from './plan-limits.ts';
+import { mostOf, suitsAge } from './plan-limits.ts';
 import { PlanRecord } from './plan-moment.ts';
 
 /** A goal that a focus's ask stands for: wanted as surely as a rep that teaches (our judgement, 2026). */

@@ -1,6 +1,8 @@
+import { CARE_LIMITS } from '../../weather/index.ts';
+
 /**
  * What the rules of a plan are held to (contract, "How the rules are counted"; common practice, no source). The figures
- * for age and heat are cautious, and no safe limits: the vet's word goes first.
+ * for age and heat are those of care: cautious, and no safe limits; the vet's word goes first.
  */
 export const RULE_LIMITS = {
   /** Chance of not missed of each leg of a known thing: the first rep and the finish. */
@@ -16,16 +18,7 @@ export const RULE_LIMITS = {
   stopsToVary: 3,
   waySpan: 0.25,
   leastRepS: 25,
-  grownMonths: 12,
-  youngLineM: 80,
-  youngObstacle: 2,
-  puppyMonths: 6,
-  puppyMinutes: 12,
-  hotC: 30,
-  closeC: 27,
-  closeHumidityPct: 70,
-  hotReps: 8,
-  hotMinutes: 10,
+  ...CARE_LIMITS,
 } as const;
 
 /** Slack of every comparison of chances, minutes and parts of the way: rounding of sums in doubles, far below what is shown. */

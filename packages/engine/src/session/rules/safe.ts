@@ -1,4 +1,5 @@
 import type { Skill } from '../../ability/index.ts';
+import { isHot } from '../../weather/index.ts';
 import type { LaidLeg } from '../picture/laid-leg.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { RuleMendCode, RuleVerdict, RuleWhyCode } from '../plan/rule-verdict.ts';
@@ -72,15 +73,8 @@ function tooLongForAge(plan: Plan, { ageMonths }: PlanFacts): RuleVerdict | null
   return overMinutes(plan, RULE_LIMITS.puppyMinutes, 'too-long-for-age');
 }
 
-/** Hot by the contract: 30 C, or 27 C with 70 % humidity; not known is not hot. */
-function isHot({ weather }: PlanFacts): boolean {
-  const { hotC, closeC, closeHumidityPct } = RULE_LIMITS;
-  const airC = weather?.airC ?? -Infinity;
-  return airC >= hotC || (airC >= closeC && (weather?.humidityPct ?? 0) >= closeHumidityPct);
-}
-
 function tooMuchForHeat(plan: Plan, facts: PlanFacts): RuleVerdict | null {
-  if (!isHot(facts)) return null;
+  if (!isHot(facts.weather ?? {})) return null;
   const code = 'too-much-for-the-heat';
   const most = RULE_LIMITS.hotReps;
   if (plan.reps.length <= most) return overMinutes(plan, RULE_LIMITS.hotMinutes, code);
