@@ -3,10 +3,13 @@ import { useWords, WordsProvider } from './parts/words-context.tsx';
 import { DogPlace } from './places/dog-place.tsx';
 import { DogsPlace } from './places/dogs-place.tsx';
 import { Framed } from './places/framed.tsx';
+import { GroundPlace, GroundsPlace, LayoutPlace } from './places/ground-place.tsx';
+
 import { PlanChoicePlace, PlanPlace } from './places/plan-place.tsx';
 import { SeasonPlace } from './places/season-place.tsx';
 import { SetupPlace } from './places/setup-place.tsx';
 import { OpenPlace, WorkChoicePlace, WorkPlace } from './places/work-place.tsx';
+import { NO_GROUND } from './screens/ground/ground-address.ts';
 import './screens/work/all.css';
 import { useChosenWords } from './state/chosen-words.ts';
 
@@ -25,6 +28,18 @@ export function App() {
         <Route path="/work/:session">
           {({ session }) => <WorkPlace session={decodeURIComponent(session)} />}
         </Route>
+        <Route path="/grounds">{() => <GroundsPlace />}</Route>
+        <Route path="/grounds/:ground">{({ ground }) => <GroundPlace ground={groundOf(ground)} />}</Route>
+        <Route path="/grounds/:ground/new/:start">
+          {({ ground, start }) => (
+            <LayoutPlace ground={groundOf(ground)} from={{ start: decodeURIComponent(start) }} />
+          )}
+        </Route>
+        <Route path="/grounds/:ground/:layout">
+          {({ ground, layout }) => (
+            <LayoutPlace ground={groundOf(ground)} from={{ layout: decodeURIComponent(layout) }} />
+          )}
+        </Route>
         <Route path="/setup">{() => <SetupPlace />}</Route>
         <Route path="/index.html">{() => <Redirect to="/" replace />}</Route>
         <Route>{() => <Nowhere />}</Route>
@@ -32,6 +47,9 @@ export function App() {
     </WordsProvider>
   );
 }
+
+/** The ground of an address; `null` where it is of none. */
+const groundOf = (part: string): string | null => (part === NO_GROUND ? null : decodeURIComponent(part));
 
 function Nowhere() {
   const { shell } = useWords();

@@ -9,6 +9,7 @@ import type {
   TapFact,
   WhyView,
 } from '@sedgeline/projections';
+import type { GroundsView } from '../workers/ground-desk.ts';
 import type { KennelCalls, KennelPush, RecordName, Tap, TapAnswer } from '../workers/kennel-calls.ts';
 import type { PlanningCalls } from '../workers/planning-desk.ts';
 import { callThrough, type Remote } from '../workers/rpc.ts';
@@ -75,6 +76,7 @@ export const leftPlanOf = (of: Parameters<PlanningCalls['showPlan']>[0]): Promis
 export const seasonOf = (dog: string): Promise<SeasonView | null> => worker().season(dog);
 export const forecastOf = (goal: string, perWeek: number | null): Promise<GoalForecastView | null> =>
   worker().forecast({ goal, perWeek });
+export const groundsOf = (): Promise<GroundsView> => worker().grounds();
 export const refreshWork = (): Promise<void> => worker().refresh();
 export const retrySaving = (): Promise<{ readonly saved: boolean }> => worker().retry();
 export const factsAsLines = (): Promise<string> => worker().factsAsLines();

@@ -15,6 +15,7 @@ import type {
   WhyView,
   WorkView,
 } from '@sedgeline/projections';
+import type { GroundCalls } from './ground-desk.ts';
 import type { PlanningCalls } from './planning-desk.ts';
 
 /** Which record is in use: one's own, or the invented one. They never share a database. */
@@ -116,7 +117,7 @@ export type KennelPush =
     }
   | { readonly view: 'record-left'; readonly record: RecordName };
 
-type DeskCalls = PlanningCalls;
+type DeskCalls = GroundCalls & PlanningCalls;
 
 /** What the screens may ask of the worker. */
 export type KennelCalls = DeskCalls & {

@@ -1,6 +1,7 @@
 import { type Fact, writeJournal } from '@sedgeline/journal';
 import { patternsOfDog, progressOfDog, proofingOfDog, whyInKennel } from '@sedgeline/projections';
 import { openSessionOf } from './checkpoint.ts';
+import { groundCalls } from './ground-desk.ts';
 import type { KennelCalls, KennelPush, RecordName } from './kennel-calls.ts';
 import { type OpenRecord, openRecord, type RecordDoors } from './open-record.ts';
 import { planningCalls } from './planning-desk.ts';
@@ -100,6 +101,7 @@ export function createKennelHost(doors: HostDoors): KennelHost {
   };
 
   const calls: KennelCalls = {
+    ...groundCalls(() => inUse().kennel),
     ...planningCalls(() => inUse().kennel, nowMs),
     open: async (name) => {
       await leave();

@@ -63,6 +63,9 @@ export function groundEditorWords(t: Tongue) {
         `From you ${t.length(distanceM)} at ${t.number(bearingDeg)}°`,
       nearest: (name: string, clearanceM: number, gapDeg: number): string =>
         `Nearest to its line: ${name}, ${t.length(clearanceM)} off it, ${t.number(gapDeg)}° apart`,
+      /** The same, short, for a table. */
+      near: (name: string, clearanceM: number, gapDeg: number): string =>
+        `${name}, ${t.length(clearanceM)}, ${t.number(gapDeg)}°`,
       alone: 'Nothing else lies out',
       wind: (acrossMPerS: number): string =>
         Math.abs(acrossMPerS) < 0.5

@@ -26,6 +26,7 @@ export function groundWords(t: Tongue) {
   return {
     title: 'Grounds',
     teach: 'A ground is a place you train at. On each you can keep any number of layouts, drawn to scale.',
+    open: 'Grounds and layouts',
     empty: 'No ground yet. Add the field you are in.',
     noGround: 'Drawn for no ground',
     counted: (layouts: number): string => t.count(layouts, 'layout', 'layouts'),

@@ -4,6 +4,7 @@ import { useWords } from '../../parts/words-context.tsx';
 import type { ThemeChoice } from '../../styles/tokens.ts';
 import { Cautions } from './cautions.tsx';
 import { DemoPart } from './demo-part.tsx';
+import { GroundsPart } from './grounds-part.tsx';
 import { InstallPart, type InstallPartProps } from './install-part.tsx';
 import { RecordPart, type RecordPartProps } from './record-part.tsx';
 import './setup.css';
@@ -66,6 +67,7 @@ export function SetupScreen(props: SetupScreenProps) {
         />
       </div>
       <div className="setup-side">
+        <GroundsPart />
         <RecordPart {...props} />
         <InstallPart install={props.install} />
         <DemoPart inDemo={inDemo} onLeave={onLeaveDemo} onEnter={onEnterDemo} />
