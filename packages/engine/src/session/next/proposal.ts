@@ -83,32 +83,38 @@ function statedLeg(input: NextInput, leg: LaidLeg): ProposedLeg {
   const key = leg.skill + askKey(leg.ask);
   let stated = known.get(key);
   if (stated === undefined) {
-    const question = input.question(leg.skill, leg.ask);
-    const forecast = input.filter.forecast(question);
-    // The base is looked for when it is asked for: most of what could be asked is passed over by its chance alone.
-    const step = once(() => stepOf(input.filter, question, input.successes.get(leg.skill) ?? NEVER));
-    stated = {
-      skill: leg.skill,
-      ask: leg.ask,
-      question,
-      forecast,
-      notMissed: 1 - forecast.chance.missed,
-      get step() {
-        return step();
-      },
-    };
+    stated = new StatedLeg(input, leg);
     known.set(key, stated);
   }
   return stated;
 }
 
-/** Works something out when it is first asked for. */
-function once<T>(work: () => T): () => T {
-  let found: { readonly value: T } | null = null;
-  return () => {
-    found ??= { value: work() };
-    return found.value;
-  };
+/** The base is looked for when it is asked for: most of what could be asked is passed over by its chance alone. */
+class StatedLeg implements ProposedLeg {
+  readonly skill: Skill;
+  readonly ask: Ask;
+  readonly question: LegQuestion;
+  readonly forecast: LegForecast;
+  readonly notMissed: number;
+  readonly #input: NextInput;
+  #step: BasedStep | null | undefined;
+
+  constructor(input: NextInput, { skill, ask }: LaidLeg) {
+    this.skill = skill;
+    this.ask = ask;
+    this.question = input.question(skill, ask);
+    this.forecast = input.filter.forecast(this.question);
+    this.notMissed = 1 - this.forecast.chance.missed;
+    this.#input = input;
+  }
+
+  get step(): BasedStep | null {
+    if (this.#step === undefined) {
+      const { filter, successes } = this.#input;
+      this.#step = stepOf(filter, this.question, successes.get(this.skill) ?? NEVER);
+    }
+    return this.#step;
+  }
 }
 
 /** Chance of good of the leg the rep is about: the chance that sentences state (contract). */
@@ -123,22 +129,41 @@ export function proposed(
   focus: number,
   moved: Proposal['moved'] = null,
 ): Proposal {
-  const stated = legs.map((leg) => statedLeg(input, leg));
-  const raised = once(() => [...new Set(stated.flatMap((leg) => raisedNames(leg)))]);
-  const stretch = once(() => stated.reduce((so, leg) => Math.max(so, leg.step?.stretch.mean ?? 0), 0));
-  return {
-    legs: stated,
+  return new StatedProposal(
+    legs.map((leg) => statedLeg(input, leg)),
     focus,
-    notMissed: stated[focus]?.notMissed ?? 0,
-    least: stated.reduce((so, leg) => Math.min(so, leg.notMissed), 1),
-    get raised() {
-      return raised();
-    },
-    get stretch() {
-      return stretch();
-    },
     moved,
-  };
+  );
+}
+
+class StatedProposal implements Proposal {
+  readonly legs: readonly ProposedLeg[];
+  readonly focus: number;
+  readonly notMissed: number;
+  readonly least: number;
+  readonly moved: Proposal['moved'];
+  #raised: readonly string[] | null = null;
+  #stretch: number | null = null;
+
+  constructor(legs: readonly ProposedLeg[], focus: number, moved: Proposal['moved']) {
+    this.legs = legs;
+    this.focus = focus;
+    this.notMissed = legs[focus]?.notMissed ?? 0;
+    let least = 1;
+    for (const leg of legs) if (leg.notMissed < least) least = leg.notMissed;
+    this.least = least;
+    this.moved = moved;
+  }
+
+  get raised(): readonly string[] {
+    this.#raised ??= [...new Set(this.legs.flatMap((leg) => raisedNames(leg)))];
+    return this.#raised;
+  }
+
+  get stretch(): number {
+    this.#stretch ??= this.legs.reduce((so, leg) => Math.max(so, leg.step?.stretch.mean ?? 0), 0);
+    return this.#stretch;
+  }
 }
 
 function raisedNames(leg: ProposedLeg): string[] {

@@ -45,6 +45,8 @@ export function attempted(stock: Stock, bounds: Bounds): Found {
   let reps = Math.min(most.reps, Math.max(fewest, countIn(most.minutes, typical)));
   let best: Attempt = NOTHING;
   let isTooLong = false;
+  /** So many did not fit. */
+  let tooMany = Number.POSITIVE_INFINITY;
   for (let draw = 0; draw < MOST_ATTEMPTS && reps > best.reps.length; draw++) {
     if (reps < bounds.kept.length) break;
     const random = bounds.randomOf(draw);
@@ -54,10 +56,13 @@ export function attempted(stock: Stock, bounds: Bounds): Found {
     const fits = attempt.minutes.p50 <= most.minutes;
     isTooLong ||= !fits;
     if (fits && isSound(attempt, bounds) && count > best.reps.length) best = attempt;
-    typical = attempt.repMinutes.reduce((so, minutes) => so + minutes, 0) / count;
-    if (!fits) reps = Math.max(best.reps.length, Math.min(count - 1, countIn(most.minutes, typical)));
-    else if (count === reps)
-      reps = Math.min(most.reps, Math.max(reps, Math.min(reps + 2, countIn(most.minutes, typical))));
+    const breaks = attempt.reps.filter(({ slot }) => slot.takesBreak).length;
+    typical = (attempt.minutes.p50 - breaks * BREAK_MINUTES) / count;
+    const room = countIn(most.minutes, typical);
+    if (!fits) {
+      tooMany = Math.min(tooMany, count);
+      reps = Math.max(best.reps.length, Math.min(count - 1, room));
+    } else if (count === reps) reps = Math.max(reps, Math.min(most.reps, reps + 2, room, tooMany - 1));
     if (fits && reps === count && isSound(attempt, bounds)) break;
   }
   return { ...bettered(stock, bounds, best, bounds.randomOf(MOST_ATTEMPTS)), isTooLong };
@@ -117,7 +122,7 @@ function attemptOf(stock: Stock, bounds: Bounds, reps: number, typical: number, 
     const mended = mendedSlots(stock, attempt);
     if (mended === null) break;
     slots = mended;
-    attempt = measured(filled(stock, slots), pace);
+    attempt = measured(filled(stock, slots, attempt.reps), pace);
   }
   return attempt;
 }

@@ -24,13 +24,24 @@ const JUDGED = 6;
 /** So many are tried with their stop where it was drawn. */
 const PLACED = 6;
 
-/** Fills the slots one after another with what is worth most in each; a slot that nothing may stand in is left out. */
-export function filled(stock: Stock, slots: readonly Slot[]): StatedRep[] {
+/**
+ * Fills the slots one after another with what is worth most in each; a slot that nothing may stand in is left out. Where they begin
+ * with the very slots of a session that was filled `before`, its reps stand: the same slots after the same reps are filled alike.
+ */
+export function filled(stock: Stock, slots: readonly Slot[], before: readonly StatedRep[] = []): StatedRep[] {
   let at: Standing = { moment: stock.record.start, lying: [] };
   const reps: StatedRep[] = [];
   let isTurned = false;
+  let isAsBefore = true;
   for (const [n, slot] of slots.entries()) {
     if (n === 1) isTurned = isUneven(reps, slots);
+    const was = before[n];
+    isAsBefore &&= was?.slot === slot && !isTurned;
+    if (isAsBefore && was !== undefined) {
+      reps.push(was);
+      at = standingAfter(stock.record, was);
+      continue;
+    }
     const rep =
       slot.fixed === undefined
         ? bestFor(stock, isTurned ? turned(slot) : slot, at, reps)

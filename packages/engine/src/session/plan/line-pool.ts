@@ -44,7 +44,7 @@ const farFromSure = ({ least }: Proposal): number => Math.abs(logit(clamped(leas
 const clamped = (chance: number) => Math.min(1 - 1e-9, Math.max(1e-9, chance));
 
 /** How far a rep's chance of not missed lies from the wanted one, in logits. */
-export function farFromWanted(proposal: Proposal, wanted: number = WANTED_CHANCE): number {
+export function farFromWanted(proposal: Pick<Proposal, 'notMissed'>, wanted: number = WANTED_CHANCE): number {
   return Math.abs(logit(clamped(proposal.notMissed)) - logit(wanted));
 }
 

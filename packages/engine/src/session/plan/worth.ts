@@ -37,7 +37,7 @@ export function worthOf(
   const again = WORTH.again * earlier.filter((one) => isSameChain(one, rep)).length;
   if (slot.role !== 'work') {
     const wanted = proposal.least >= KNOWN_CHANCE ? WORTH.sure : 1 - 1e-6;
-    return -farFromWanted({ ...proposal, notMissed: proposal.least }, wanted) - walking - again / 2;
+    return -farFromWanted({ notMissed: proposal.least }, wanted) - walking - again / 2;
   }
   const wayOff = slot.way === null ? 0 : Math.abs((stopWay(proposal.legs) ?? slot.way) - slot.way);
   const raises = isBuild(rep);
