@@ -5,7 +5,7 @@ export interface Air {
 }
 
 /**
- * Pure-tone attenuation by air at one atmosphere, dB per metre: ISO 9613-1:1993, equations (3) to (5) and annex B [iso9613-1]. Good to about
+ * Pure-tone attenuation by air at one atmosphere, dB per metre: ISO 9613-1:1993, equations (3) to (5) and annex B [ISO9613-1]. Good to about
  * 10 % in -20 to 50 °C. The study's own, so that it shares nothing with the engine; checked in `air-absorption.test.ts` against Table 1.
  */
 export function airAbsorptionDbPerM(frequencyHz: number, { temperatureC, relativeHumidityPct }: Air): number {
@@ -22,5 +22,5 @@ export function airAbsorptionDbPerM(frequencyHz: number, { temperatureC, relativ
   return 8.686 * square * (classical + warmth ** -2.5 * (oxygen + nitrogen));
 }
 
-/** Speed of sound in still air, m/s: 343.2 · √(T / 293.15 K) [iso9613-1]. */
+/** Speed of sound in still air, m/s: 343.2 · √(T / 293.15 K) [ISO9613-1]. */
 export const soundSpeedMPerS = (temperatureC: number) => 343.2 * Math.sqrt((temperatureC + 273.15) / 293.15);
