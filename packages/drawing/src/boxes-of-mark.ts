@@ -23,7 +23,8 @@ export function boxesOfMark(mark: Mark): Box[] {
     case 'obstacle':
       return boxesAlong(mark.from, mark.to, 4);
     case 'sight':
-      return boxesAlong(mark.from, mark.to, 2);
+      // Thin, and there may be sixty: a label may touch one where it has no better place.
+      return boxesAlong(mark.from, mark.to, 3, 20);
     case 'edge':
       return mark.along.slice(1).flatMap((to, i) => boxesAlong(mark.along[i] ?? to, to, 3));
     case 'chosen':

@@ -82,7 +82,7 @@ export function wantedGroundLabels(
             : thingLabel(thing, name, layout, words),
         tone: thing.thing === chosen ? 'strong' : thing.kind === 'hazard' ? 'clay' : 'note',
         at,
-        reachX: 19,
+        reachX: thing.thing === chosen ? 27 : 19,
         reachY: 12,
         sides:
           at.x > box.width / 2 ? ['right', 'above', 'below', 'left'] : ['left', 'above', 'below', 'right'],

@@ -1,3 +1,4 @@
+import { type BoxIndex, boxIndex } from './box-index.ts';
 import type { Box, CardBox, LabelTone, PlacedLabel, Spot } from './drawing.ts';
 import { inflate, overlap } from './spots.ts';
 import { cutToWidth, textWidth } from './text-width.ts';
@@ -45,11 +46,12 @@ export function placeLabels(
   drawn: readonly Box[],
 ): PlacedLabel[] {
   const placed: PlacedLabel[] = [];
+  const under = boxIndex(drawn);
   const hard: Box[] = [...taken];
   for (const label of wanted) {
     const size = SIZES[label.tone];
     const text = cutToWidth(label.text, size, card.width * LONGEST);
-    const found = best(label, textWidth(text, size), size, card, hard, drawn);
+    const found = best(label, textWidth(text, size), size, card, hard, under);
     if (!found) continue;
     hard.push(inflate(found.box, 1.5));
     placed.push(settle(label, text, size, found));
@@ -63,18 +65,20 @@ function best(
   size: number,
   card: CardBox,
   hard: readonly Box[],
-  drawn: readonly Box[],
+  under: BoxIndex,
 ): Try | null {
   let chosen: Try | null = null;
   const height = size * LINE_HEIGHT;
   label.sides.forEach((side, preference) => {
     for (const away of AWAY) {
       for (const push of PUSHED) {
+        const bare = preference * 9 + away * 0.5 + Math.abs(push) * 0.8;
+        // What is drawn there can only add to it: no need to look.
+        if (chosen !== null && bare >= (chosen as Try).cost) continue;
         const tried = boxAt(label, side, away, push, width, height);
         if (!inside(tried.box, card) || hard.some((box) => overlap(box, tried.box) > 0)) continue;
-        const over = drawn.reduce((sum, box) => sum + overlap(box, tried.box), 0);
-        const cost = preference * 9 + away * 0.5 + Math.abs(push) * 0.8 + over * 0.8;
-        if (!chosen || cost < chosen.cost) chosen = { ...tried, cost };
+        const cost = bare + under(tried.box) * 0.8;
+        if (!chosen || cost < (chosen as Try).cost) chosen = { ...tried, cost };
       }
     }
   });

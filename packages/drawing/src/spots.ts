@@ -41,9 +41,9 @@ export const around = (at: Spot, halfWidth: number, halfHeight = halfWidth): Box
   height: 2 * halfHeight,
 });
 
-/** A stroke as a row of small boxes, for keeping labels off it. */
-export function boxesAlong(from: Spot, to: Spot, halfWidth: number): Box[] {
-  const steps = Math.max(1, Math.ceil(apart(from, to) / 8));
+/** A stroke as a row of small boxes `every` so many units, for keeping labels off it. */
+export function boxesAlong(from: Spot, to: Spot, halfWidth: number, every = 8): Box[] {
+  const steps = Math.max(1, Math.ceil(apart(from, to) / every));
   return Array.from({ length: steps + 1 }, (_, i) =>
     around(
       { x: from.x + ((to.x - from.x) * i) / steps, y: from.y + ((to.y - from.y) * i) / steps },

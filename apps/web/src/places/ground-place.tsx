@@ -111,7 +111,7 @@ function LayoutInHand({
   const [, go] = useLocation();
   const record = useKennel((s) => s.record);
   const isNew = 'start' in from;
-  const key = `${record} ${ground ?? ''} ${isNew ? `new ${from.start}` : from.layout}`;
+  const key = JSON.stringify([record, ground, isNew ? `new ${from.start}` : from.layout]);
   // Read once: what is drawn from here on is in the editor.
   const [left] = useState(() => layoutLeft(key));
   const id = useRef(isNew ? null : from.layout);

@@ -47,6 +47,7 @@ export function groundEditorWords(t: Tongue) {
     unsaved: 'Not saved yet',
     draft: 'This is what you drew last time and did not save.',
     dropDraft: 'Take the saved one',
+    beginAfresh: 'Begin afresh',
     print: 'Print',
     nothingChosen: 'Tap something on the drawing, or Tab to it.',
     chosen: {
@@ -83,6 +84,8 @@ export function groundEditorWords(t: Tongue) {
     },
     warnings: {
       title: 'In the way',
+      care: 'Take care',
+      more: (n: number): string => `And ${t.number(n)} more. Choose a thing to see its own.`,
       atHandler: (name: string): string => `${name} lies at your feet: no line goes there.`,
     },
     table: {

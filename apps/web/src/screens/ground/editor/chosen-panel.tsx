@@ -6,6 +6,7 @@ import { useWords } from '../../../parts/words-context.tsx';
 import { ChosenFigures } from './chosen-figures.tsx';
 import type { JudgedDrawing } from './judge-drawing.ts';
 import type { EditedLayout } from './layout-edit.ts';
+import type { LiveLayout } from './live-layout.ts';
 import { nameOfPart } from './parts-of-layout.ts';
 import { PlaceFields } from './place-fields.tsx';
 import { TextEntry } from './text-entry.tsx';
@@ -18,8 +19,7 @@ export interface ChosenPanelProps {
   readonly part: Part;
   /** As it is drawn, without what a drag has not dropped yet. */
   readonly layout: EditedLayout;
-  /** As it lies at this moment. */
-  readonly live: EditedLayout;
+  readonly live: LiveLayout;
   readonly judged: JudgedDrawing;
   readonly upDeg: number;
   readonly step: StepLayout;
@@ -33,7 +33,7 @@ export function ChosenPanel({ part, layout, live, judged, upDeg, step, onWholePa
   return (
     <section className="edit-panel edit-chosen" aria-labelledby="edit-chosen-title">
       <h2 id="edit-chosen-title">{nameOfPart(part, judged.names, words)}</h2>
-      <ChosenFigures part={part} layout={live} judged={judged} />
+      <ChosenFigures part={part} layout={layout} judged={judged} live={live} />
       <PlaceFields part={part} layout={layout} step={step} />
       {part.part === 'thing' ? (
         <ThingFields id={part.thing} layout={layout} step={step} />

@@ -14,31 +14,71 @@ export interface JudgedDrawing {
   }[];
 }
 
+type Warning = ReturnType<typeof layoutWarnings>[number];
+
 /** Measures a drawing. What lies at the handler's feet is said, and the rest measured without it. */
-export function judgeDrawing(layout: EditedLayout, { picture, layout: say, ground }: Words): JudgedDrawing {
-  const names = namesOfThings(layout, picture);
-  const nameOf = (id: string): string => names.get(id) ?? id;
+export function judgeDrawing(layout: EditedLayout, words: Words): JudgedDrawing {
+  const names = namesOfThings(layout, words.picture);
   const atFeet = new Set(thingsAtHandler(layout).map(({ thing }) => thing));
   const sound = { ...layout, things: layout.things.filter(({ thing }) => !atFeet.has(thing)) };
-  const told = layoutWarnings(sound).map((warning) => {
-    const about = ['to', 'thing', 'other'].flatMap((field) =>
-      field in warning ? [String(warning[field as keyof typeof warning])] : [],
-    );
-    const named = {
-      ...warning,
-      ...('to' in warning && { to: nameOf(warning.to) }),
-      ...('thing' in warning && { thing: nameOf(warning.thing) }),
-      ...('other' in warning && { other: nameOf(warning.other) }),
-    };
-    return { key: [warning.code, ...about].join(' '), about, text: begun(say.warning(named)) };
-  });
+  const told = layoutWarnings(sound).map((warning) => toldWarning(warning, names, words));
   const feet = [...atFeet].map((thing) => ({
     key: `at-handler ${thing}`,
     about: [thing],
-    text: begun(ground.editor.warnings.atHandler(nameOf(thing))),
+    text: begun(words.ground.editor.warnings.atHandler(names.get(thing) ?? thing)),
   }));
   const lines = new Map(layoutLines(sound).map((line) => [line.to, line]));
   return { names, lines, warnings: [...feet, ...told] };
+}
+
+/**
+ * Measures one thing of a drawing, as often as there are frames: its line, and what it and any other do to each other.
+ * What `judgeDrawing` says of the same thing, for an n-th of the work.
+ */
+export function judgeThing(
+  layout: EditedLayout,
+  id: string,
+  names: ReadonlyMap<string, string>,
+  words: Words,
+): JudgedDrawing {
+  const thing = layout.things.find((each) => each.thing === id);
+  const atFeet = new Set(thingsAtHandler(layout));
+  if (thing === undefined || atFeet.has(thing)) {
+    const alone = { ...layout, things: layout.things.filter((each) => each === thing) };
+    return { ...judgeDrawing(alone, words), names };
+  }
+  const others = layout.things.filter((each) => each !== thing && !atFeet.has(each));
+  // Markers have no lines of their own, and are in the way of one like anything else.
+  const beside = others.map((other) => ({ ...other, kind: 'other' as const }));
+  const line = layoutLines({ ...layout, things: [thing, ...beside] }).find(({ to }) => to === id);
+  const found = new Map<string, JudgedDrawing['warnings'][number]>();
+  for (const things of [[thing], ...others.map((other) => [thing, other])]) {
+    for (const warning of layoutWarnings({ ...layout, things })) {
+      const told = toldWarning(warning, names, words);
+      if (told.about.includes(id)) found.set(told.key, told);
+    }
+  }
+  return { names, lines: new Map(line ? [[id, line]] : []), warnings: [...found.values()] };
+}
+
+function toldWarning(
+  warning: Warning,
+  names: ReadonlyMap<string, string>,
+  { layout: say }: Words,
+): JudgedDrawing['warnings'][number] {
+  const nameOf = (id: string): string => names.get(id) ?? id;
+  const about = [
+    ...('to' in warning ? [warning.to] : []),
+    ...('thing' in warning ? [warning.thing] : []),
+    ...('other' in warning ? [warning.other] : []),
+  ];
+  const named = {
+    ...warning,
+    ...('to' in warning && { to: nameOf(warning.to) }),
+    ...('thing' in warning && { thing: nameOf(warning.thing) }),
+    ...('other' in warning && { other: nameOf(warning.other) }),
+  };
+  return { key: [warning.code, ...about].join(' '), about, text: begun(say.warning(named)) };
 }
 
 /** A sentence may begin with the name of a thing. */

@@ -5,6 +5,7 @@ import {
   type GroundScale,
   isSame,
   type Part,
+  type Spot,
   shapeOfLabel,
   shapeOfMark,
   shapesOfDrawing,
@@ -35,16 +36,15 @@ export interface LayoutBoardProps {
 /** The layout to draw on: every part can be dragged, and reached and moved with keys. */
 export const LayoutBoard = memo(function LayoutBoard(props: LayoutBoardProps) {
   const { layout, names, chosen, box, scale, onChoose, onMove, onLive, onKey, settle } = props;
-  const words = useWords();
-  const { picture, ground } = words;
+  const { picture, ground } = useWords();
   const id = useId();
   const svg = useRef<SVGSVGElement>(null);
   const [live, setLive] = useState<{ readonly part: Part; readonly layout: EditedLayout } | null>(null);
   const moving = live?.part ?? null;
-  const still = useMemo(
-    () => shapesOfDrawing(drawLayout(layout, scale, box, picture, { chosen, moving, grid: true })),
-    [layout, scale, box, picture, chosen, moving],
-  );
+  const still = useMemo(() => {
+    const drawing = drawLayout(layout, scale, box, picture, { chosen, moving, grid: true });
+    return shapesOfDrawing(drawing).map((shape, i) => <ShapeView key={i} shape={shape} />);
+  }, [layout, scale, box, picture, chosen, moving]);
   const parts = useMemo(() => partsOf(layout), [layout]);
   const spots = useMemo(
     () => parts.map((part) => ({ part, at: scale.toCard(placeOfPart(part, layout) ?? layout.handlerAt) })),
@@ -87,30 +87,42 @@ export const LayoutBoard = memo(function LayoutBoard(props: LayoutBoardProps) {
     >
       <title id={`${id}-title`}>{ground.editor.board}</title>
       <desc id={`${id}-hint`}>{ground.editor.boardHint}</desc>
-      {still.map((shape, i) => (
-        <ShapeView key={i} shape={shape} />
-      ))}
+      {still}
       {live && <Moving {...props} live={live.layout} part={live.part} />}
-      {spots.map(({ part, at }) => (
-        // biome-ignore lint/a11y/useSemanticElements: a button of HTML cannot stand in an SVG
-        <g
-          key={keyOfPart(part)}
-          className="board-handle"
-          role="button"
-          tabIndex={0}
-          data-part={keyOfPart(part)}
-          aria-pressed={isSame(part, chosen)}
-          aria-label={[nameOfPart(part, names, words), figuresOfPart(part, layout, words)]
-            .filter((text) => text !== '')
-            .join(', ')}
-          transform={`translate(${at.x.toFixed(1)} ${at.y.toFixed(1)})`}
-          onFocus={() => onChoose(part)}
-        >
-          <circle r={REACH} />
-        </g>
-      ))}
+      <Handles layout={layout} names={names} chosen={chosen} spots={spots} onChoose={onChoose} />
     </svg>
   );
+});
+
+/** What keys and screen readers hold on to, one for each part; they stay where they are while one is dragged. */
+const Handles = memo(function Handles({
+  layout,
+  names,
+  chosen,
+  spots,
+  onChoose,
+}: Pick<LayoutBoardProps, 'layout' | 'names' | 'chosen' | 'onChoose'> & {
+  readonly spots: readonly { readonly part: Part; readonly at: Spot }[];
+}) {
+  const words = useWords();
+  return spots.map(({ part, at }) => (
+    // biome-ignore lint/a11y/useSemanticElements: a button of HTML cannot stand in an SVG
+    <g
+      key={keyOfPart(part)}
+      className="board-handle"
+      role="button"
+      tabIndex={0}
+      data-part={keyOfPart(part)}
+      aria-pressed={isSame(part, chosen)}
+      aria-label={[nameOfPart(part, names, words), figuresOfPart(part, layout, words)]
+        .filter((text) => text !== '')
+        .join(', ')}
+      transform={`translate(${at.x.toFixed(1)} ${at.y.toFixed(1)})`}
+      onFocus={() => onChoose(part)}
+    >
+      <circle r={REACH} />
+    </g>
+  ));
 });
 
 /** What is being moved, drawn alone: all that changes in a frame. */

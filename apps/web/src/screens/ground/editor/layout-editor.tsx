@@ -1,5 +1,5 @@
-import type { Part } from '@sedgeline/drawing';
-import { useCallback, useEffect, useMemo, useState } from 'react';
+import { namesOfThings, type Part } from '@sedgeline/drawing';
+import { useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { Button } from '../../../parts/button.tsx';
 import { Notice } from '../../../parts/notice.tsx';
 import { useWords } from '../../../parts/words-context.tsx';
@@ -13,12 +13,15 @@ import { judgeDrawing } from './judge-drawing.ts';
 import { LayoutBoard } from './layout-board.tsx';
 import type { EditedLayout } from './layout-edit.ts';
 import { LayoutTable } from './layout-table.tsx';
+import { createLiveLayout } from './live-layout.ts';
+import { LiveLine } from './live-line.tsx';
 import { nameOfPart } from './parts-of-layout.ts';
 import { TextEntry } from './text-entry.tsx';
 import { useBoardBox } from './use-board-box.ts';
 import { useBoardScale } from './use-board-scale.ts';
 import { useEditorActs } from './use-editor-acts.ts';
 import { useLayoutEdit } from './use-layout-edit.ts';
+import { WarningsPanel } from './warnings-panel.tsx';
 import { WindFields } from './wind-fields.tsx';
 
 export interface LayoutEditorProps {
@@ -47,17 +50,14 @@ export function LayoutEditor(props: LayoutEditorProps) {
   const { layout, chosen, history, step } = useLayoutEdit(left ?? saved);
   const [standing, setStanding] = useState<EditedLayout | null>(isNew || left !== null ? null : saved);
   const [said, setSaid] = useState('');
-  const [live, setLive] = useState<EditedLayout | null>(null);
+  const [live] = useState(createLiveLayout);
   const [snaps, setSnaps] = useState(false);
   const box = useBoardBox();
   const { scale, up, fit, widen, turn } = useBoardScale(layout, box);
-  const judged = useMemo(() => judgeDrawing(layout, words), [layout, words]);
-  const now = live ?? layout;
-  const judgedNow = useMemo(
-    () => (live === null ? judged : judgeDrawing(live, words)),
-    [live, judged, words],
-  );
-  const { names } = judged;
+  // What is read and not felt may come a moment after what is moved.
+  const settled = useDeferredValue(layout);
+  const judged = useMemo(() => judgeDrawing(settled, words), [settled, words]);
+  const names = useMemo(() => namesOfThings(layout, words.picture), [layout, words]);
   const acts = useEditorActs({ layout, chosen, names, scale, snaps, words, newId, step });
   const onChoose = useCallback((part: Part | null) => step({ step: 'choose', part }), [step]);
   const isUnsaved = layout !== standing;
@@ -73,17 +73,17 @@ export function LayoutEditor(props: LayoutEditorProps) {
   return (
     <div className="edit">
       <Announcer />
-      {left !== null && standing === null && !isNew && (
+      {left !== null && standing === null && (
         <Notice
           action={
             <Button
               onClick={() => {
                 step({ step: 'replace', layout: saved });
-                setStanding(saved);
+                setStanding(isNew ? null : saved);
                 onDropDraft();
               }}
             >
-              {editor.dropDraft}
+              {isNew ? editor.beginAfresh : editor.dropDraft}
             </Button>
           }
         >
@@ -99,10 +99,15 @@ export function LayoutEditor(props: LayoutEditorProps) {
           scale={scale}
           onChoose={onChoose}
           onMove={acts.move}
-          onLive={setLive}
+          onLive={live.set}
           onKey={acts.onKey}
           settle={acts.settle}
         />
+        {chosen === null ? (
+          <p className="edit-live soft not-printed">{editor.nothingChosen}</p>
+        ) : (
+          <LiveLine part={chosen} layout={layout} judged={judged} live={live} />
+        )}
         <EditTools
           canUndo={history.past.length > 0}
           canRedo={history.future.length > 0}
@@ -134,26 +139,14 @@ export function LayoutEditor(props: LayoutEditorProps) {
             key={chosen.part === 'thing' ? chosen.thing : chosen.part}
             part={chosen}
             layout={layout}
-            live={now}
-            judged={judgedNow}
+            live={live}
+            judged={judged}
             upDeg={scale.upDeg}
             step={step}
             onWholePaces={acts.wholePaces}
           />
         )}
-        {(judgedNow.warnings.length > 0 || caution !== null) && (
-          <section className="edit-panel" aria-labelledby="edit-warnings">
-            <h2 id="edit-warnings">{editor.warnings.title}</h2>
-            <ul className="edit-warnings">
-              {judgedNow.warnings.map(({ key, text }) => (
-                <li key={key} className="edit-warning">
-                  {text}
-                </li>
-              ))}
-              {caution !== null && <li className="edit-warning">{caution}</li>}
-            </ul>
-          </section>
-        )}
+        <WarningsPanel judged={judged} caution={caution} />
         <WindFields layout={layout} step={step} />
         <section className="edit-panel not-printed">
           <TextEntry
@@ -167,7 +160,7 @@ export function LayoutEditor(props: LayoutEditorProps) {
         </section>
         <section className="edit-panel" aria-labelledby="edit-table">
           <h2 id="edit-table">{editor.table.title}</h2>
-          <LayoutTable layout={layout} judged={judged} />
+          <LayoutTable layout={settled} judged={judged} />
         </section>
         <WalkPanel
           layout={layout}

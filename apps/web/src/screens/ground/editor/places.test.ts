@@ -3,7 +3,7 @@ import { words } from '@sedgeline/words';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { freePlace } from './free-place.ts';
-import { judgeDrawing } from './judge-drawing.ts';
+import { judgeDrawing, judgeThing } from './judge-drawing.ts';
 import { typedNumber } from './typed-number.ts';
 import { toWholePaces } from './whole-paces.ts';
 
@@ -78,5 +78,26 @@ describe('a drawing measured', () => {
     expect(texts).toContain('Post 1 and post 2 lie in one place.');
     expect(texts).toContain('not from where');
     expect(texts).not.toMatch(/NaN|undefined/);
+  });
+
+  it('says the same of one thing alone as of all together', () => {
+    const kinds = ['post', 'dummy', 'hazard', 'jump', 'other'] as const;
+    const place = { eastM: fc.integer({ min: -40, max: 40 }), northM: fc.integer({ min: -5, max: 60 }) };
+    const thing = fc.record({ kind: fc.constantFrom(...kinds), ...place });
+    const apart = fc.option(fc.record(place), { nil: undefined });
+    fc.assert(
+      fc.property(fc.array(thing, { minLength: 1, maxLength: 12 }), apart, (drawn, sendFrom) => {
+        const things = drawn.map((each, i) => ({ ...each, thing: `t${i}` }));
+        const layout = { handlerAt: HERE, sendFrom, things, windFromDeg: 200, windMPerS: 3 };
+        const all = judgeDrawing(layout, words());
+        for (const id of ['t0', things.at(-1)?.thing ?? '']) {
+          const one = judgeThing(layout, id, all.names, words());
+          expect(one.lines.get(id)).toEqual(all.lines.get(id));
+          const about = all.warnings.filter(({ about }) => about.includes(id)).map(({ text }) => text);
+          expect(one.warnings.map(({ text }) => text).sort()).toEqual(about.sort());
+        }
+      }),
+      { numRuns: 200 },
+    );
   });
 });

@@ -4,7 +4,7 @@ import { useSyncExternalStore } from 'react';
 const WIDE = '(min-width: 60rem)';
 const BOXES: Readonly<Record<'phone' | 'laptop', CardBox>> = {
   phone: { width: 366, height: 400, labels: true },
-  laptop: { width: 760, height: 600, labels: true },
+  laptop: { width: 640, height: 500, labels: true },
 };
 
 function watch(changed: () => void): () => void {
