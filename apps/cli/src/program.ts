@@ -11,6 +11,8 @@ import { addPatterns } from './commands/patterns.ts';
 import { addPlan } from './commands/plan.ts';
 import { addReplay } from './commands/replay.ts';
 import { addStanding } from './commands/standing.ts';
+import { addWeather } from './commands/weather.ts';
+import { addWhistle } from './commands/whistle.ts';
 import { addWhy } from './commands/why.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -42,6 +44,8 @@ export async function runProgram(args: readonly string[], terminal: Terminal): P
     addNext,
     addPlan,
     addLayout,
+    addWhistle,
+    addWeather,
     addDemo,
   ]) {
     add(program, terminal, (status) => {

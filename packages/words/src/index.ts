@@ -1,3 +1,4 @@
+export type { ToldCareCaution } from './care.ts';
 export type { Caution } from './cautions.ts';
 export type { Dialect } from './dialect.ts';
 export { type FailureWords, STORE_FAILURE_CODES, type StoreFailureCode } from './failures.ts';
@@ -20,6 +21,8 @@ export type { PlaceFault } from './screens/ground-editor.ts';
 export type { WalkFault } from './screens/ground-walk.ts';
 export type { StepSize } from './steps.ts';
 export type { Units } from './tongue.ts';
+export type { ToldWeather } from './weather.ts';
+export type { ToldStop, ToldStopConditions, ToldWhistleCaution } from './whistle.ts';
 export { type ExplainedLeg, VERDICT_CODES, type VerdictCode } from './why.ts';
 export { FACTOR_CODES, type FactorCode } from './why-factors.ts';
 export { type Words, words } from './words.ts';

@@ -1,4 +1,5 @@
 import { askWords } from './ask.ts';
+import { careWords } from './care.ts';
 import { cautionWords } from './cautions.ts';
 import { chanceWords } from './chances.ts';
 import { changeWords } from './changes.ts';
@@ -26,6 +27,8 @@ import { stepWords } from './steps.ts';
 import { timeWords } from './time.ts';
 import { tongue, type Units } from './tongue.ts';
 import { tradeWords } from './trade.ts';
+import { weatherWords } from './weather.ts';
+import { whistleWords } from './whistle.ts';
 import { whyWords } from './why.ts';
 
 /**
@@ -40,6 +43,7 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
   const steps = stepWords();
   const ask = askWords(t, trade);
   const time = timeWords(t);
+  const cautions = cautionWords(t);
   const why = whyWords(t, trade, chances, changes);
   return {
     tongue: t,
@@ -60,7 +64,10 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
     season: seasonWords(t, trade, chances, time, why),
     seasonScreen: seasonScreenWords(t, trade, ask, chances, time),
     time,
-    cautions: cautionWords(t),
+    cautions,
+    care: careWords(t, cautions),
+    weather: weatherWords(t),
+    whistle: whistleWords(t),
     shell: shellWords(),
     dogs: dogsWords(t),
     dog: dogWords(t),

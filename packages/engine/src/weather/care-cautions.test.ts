@@ -27,6 +27,9 @@ describe('cautions of a day', () => {
       defersTo: 'vet',
       source: 'Matwichuk1999',
       is: 30,
+      // Contract, "A plan": at most 8 reps and 10 minutes.
+      reps: 8,
+      minutes: 10,
     });
     expect(codes({ airC: 25, humidityPct: 40, ageMonths: 40 })[0]).toBe('heat-care');
   });

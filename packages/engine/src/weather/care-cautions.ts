@@ -41,6 +41,10 @@ export interface CareCaution {
   readonly source: string;
   readonly is?: number;
   readonly limit?: number;
+  /** At most so many reps, so many minutes, so long a way. */
+  readonly reps?: number;
+  readonly minutes?: number;
+  readonly lineM?: number;
 }
 
 /** The day, the dog and its week, as far as they are known. */
@@ -51,20 +55,14 @@ export interface CareInput extends KnownWeather {
   readonly waterC?: number | undefined;
 }
 
-type Figures = { readonly is?: number | undefined; readonly limit?: number };
+type Figures = Omit<CareCaution, 'code' | 'defersTo' | 'source' | 'is'> & {
+  readonly is?: number | undefined;
+};
 
-function caution(code: CareCode, when: boolean, { is, limit }: Figures = {}): CareCaution[] {
+function caution(code: CareCode, when: boolean, { is, ...figures }: Figures = {}): CareCaution[] {
   if (!when) return [];
   const [defersTo, source] = KINDS[code];
-  return [
-    {
-      code,
-      defersTo,
-      source,
-      ...(is === undefined ? {} : { is }),
-      ...(limit === undefined ? {} : { limit }),
-    },
-  ];
+  return [{ code, defersTo, source, ...(is === undefined ? {} : { is }), ...figures }];
 }
 
 /**
@@ -82,7 +80,11 @@ function ofHeat(input: CareInput): CareCaution[] {
   const mild = CARE_JUDGED.mildC;
   return [
     ...caution('heat-stop', level === 'stop', { is: airC }),
-    ...caution('heat-short', level === 'short', { is: airC }),
+    ...caution('heat-short', level === 'short', {
+      is: airC,
+      reps: CARE_LIMITS.hotReps,
+      minutes: CARE_LIMITS.hotMinutes,
+    }),
     ...caution('heat-care', level === 'care', { is: airC }),
     ...caution('in-the-sun', isWarm && (sun ?? 0) >= 0.5, { limit: CARE_JUDGED.sunAddsC }),
     ...caution('heat-signs', isWarm),
@@ -102,11 +104,15 @@ function ofCold(input: CareInput): CareCaution[] {
 }
 
 function ofAge({ ageMonths }: CareInput): CareCaution[] {
-  const { grownMonths, puppyMonths } = CARE_LIMITS;
+  const { grownMonths, puppyMonths, puppyMinutes, youngLineM } = CARE_LIMITS;
   const months = ageMonths ?? Number.NaN;
   return [
-    ...caution('puppy', months < puppyMonths, { is: ageMonths, limit: puppyMonths }),
-    ...caution('young-joints', months < grownMonths, { is: ageMonths, limit: grownMonths }),
+    ...caution('puppy', months < puppyMonths, { is: ageMonths, limit: puppyMonths, minutes: puppyMinutes }),
+    ...caution('young-joints', months < grownMonths, {
+      is: ageMonths,
+      limit: grownMonths,
+      lineM: youngLineM,
+    }),
     ...caution('old-dog', months >= CARE_JUDGED.oldMonths, { is: ageMonths, limit: CARE_JUDGED.oldMonths }),
     ...caution('age-not-known', ageMonths === undefined),
   ];

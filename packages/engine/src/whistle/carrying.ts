@@ -27,7 +27,7 @@ const COVER_DB_PER_M = 0.06;
 const COVER_REACH_M = 200;
 const FULL_COVER = 3;
 /** Beyond this the answer is only "more than". */
-const FARTHEST_M = 2_000;
+export const FARTHEST_CARRYING_M = 2_000;
 
 /**
  * Level of the whistle at a distance in still air over open ground, dB SPL:
@@ -71,8 +71,8 @@ export function carryingTo(distanceM: number, sound: WhistleSound): Carrying {
 export function carriesFarM(sound: WhistleSound): number {
   const margin = (distanceM: number) => levelAtDbSpl(distanceM, sound) - justHeardDb(sound);
   if (margin(1) <= 0) return 0;
-  if (margin(FARTHEST_M) > 0) return FARTHEST_M;
-  let [near, far] = [1, FARTHEST_M];
+  if (margin(FARTHEST_CARRYING_M) > 0) return FARTHEST_CARRYING_M;
+  let [near, far] = [1, FARTHEST_CARRYING_M];
   // The level only falls, so halving finds the place: 40 times to a few nanometres.
   for (let step = 0; step < 40; step++) {
     const middle = (near + far) / 2;

@@ -3,6 +3,7 @@ export {
   type Carrying,
   carriesFarM,
   carryingTo,
+  FARTHEST_CARRYING_M,
   levelAtDbSpl,
   usualSound,
   type WhistleSound,
@@ -19,3 +20,4 @@ export { speedOfSoundMPerS } from './speed-of-sound.ts';
 export { type StopConditions, usualStopConditions } from './stop-conditions.ts';
 export { blowWhenDogAtM, type StopPoint, stopAfterWhistle, stopAtPlace } from './stop-point.ts';
 export { haltInterval90M, overrunInterval90M, type StopSpread, usualStopSpread } from './stop-spread.ts';
+export { type WhistleCaution, whistleCautions } from './whistle-cautions.ts';

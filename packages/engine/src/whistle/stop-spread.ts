@@ -20,7 +20,8 @@ export function usualStopSpread(medianS: number): StopSpread {
     runSpeedLogSd: 0.08,
     brakingLogSd: 0.2,
     reactionHandlerLogSd: 0.25,
-    reactionDog: learnedReaction([], medianS),
+    // A reaction of nothing at all has no logarithm: it spreads about a hundredth of a second.
+    reactionDog: learnedReaction([], Math.max(0.01, medianS)),
   };
 }
 
