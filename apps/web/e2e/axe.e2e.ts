@@ -12,7 +12,9 @@ async function violations(page: Page): Promise<string[]> {
 }
 
 for (const theme of ['sun', 'dusk'] as const) {
-  test(`no violations on Dogs, a dog, Work, Why, More, a break and Setup in ${theme}`, async ({ page }) => {
+  test(`no violations on Dogs, a dog, Plan, Season, Work, Why, More, a break and Setup in ${theme}`, async ({
+    page,
+  }) => {
     await page.addInitScript((name) => {
       if (localStorage.getItem('sedgeline.settings') !== null) return;
       localStorage.setItem('sedgeline.settings', JSON.stringify({ state: { theme: name }, version: 1 }));
@@ -26,8 +28,26 @@ for (const theme of ['sun', 'dusk'] as const) {
     await expect(dogs.first()).toBeVisible();
     await expect(page.locator('html')).toHaveAttribute('data-theme', theme);
     expect(await violations(page)).toEqual([]);
-    await dogs.first().getByRole('link').click();
+    await dogs.first().locator('h2').getByRole('link').click();
     await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    expect(await violations(page)).toEqual([]);
+    await page.getByRole('link', { name: said.planScreen.choose, exact: true }).click();
+    await expect(page.locator('.plan-card').first()).toBeVisible();
+    expect(await violations(page)).toEqual([]);
+    await page.locator('.plan-card-open').nth(1).click();
+    await page.locator('.plan-wish > summary').click();
+    await expect(page.locator('.plan-weather')).toBeVisible();
+    expect(await violations(page)).toEqual([]);
+    await page.getByLabel(said.planScreen.wish.airC).fill('34');
+    await page.keyboard.press('Enter');
+    await expect(page.locator('.plan-empty')).toBeVisible();
+    expect(await violations(page)).toEqual([]);
+    await page.getByRole('link', { name: said.seasonScreen.link }).click();
+    await expect(page.locator('.season-chart')).toBeVisible();
+    await page.getByText(said.seasonScreen.chart.table, { exact: true }).click();
+    expect(await violations(page)).toEqual([]);
+    await page.goto('/plan');
+    await expect(page.getByRole('heading', { level: 1, name: said.planScreen.choose })).toBeVisible();
     expect(await violations(page)).toEqual([]);
     await page.goto('/setup');
     await expect(page.getByRole('heading', { level: 1, name: said.setup.title })).toBeVisible();

@@ -25,7 +25,7 @@ export function planEditWords(t: Tongue) {
     mend: 'Mend it',
     close: 'Close',
     said: {
-      planned: (reps: number): string => `Planned: ${t.count(reps, 'rep', 'reps')}.`,
+      planned: 'Planned anew.',
       dropped: (n: number): string => `${rep(n)} dropped.`,
       moved: (n: number, to: number): string => `${rep(n)} is now ${rep(to)}.`,
       swapped: (n: number): string => `${rep(n)} swapped.`,
@@ -35,10 +35,11 @@ export function planEditWords(t: Tongue) {
         takes ? `A break after ${rep(after)}.` : `No break after ${rep(after)}.`,
       locked: (n: number): string => `${rep(n)} stays as it is in another plan.`,
       unlocked: (n: number): string => `${rep(n)} may change in another plan.`,
+      mended: 'Mended.',
       undone: 'The last change is undone.',
       broken: (rules: readonly string[]): string =>
         rules.length === 0 ? '' : `Not kept: ${rules.join('; ').toLowerCase()}.`,
-      nothingElse: 'There is nothing else to ask there.',
+      nothingElse: 'Nothing was changed: there is nothing else to ask there that would do.',
     },
   };
 }

@@ -96,7 +96,7 @@ export function planScreenWords(t: Tongue, trade: TradeWords, ask: AskWords, ste
     },
     allKept: 'Every rule of the trade is kept.',
     notKept: (n: number): string => (n === 1 ? 'One rule is not kept' : `${t.number(n)} rules are not kept`),
-    nearest: 'Nothing nearer can be had with this time, kit and record.',
+    nearest: 'It can’t be kept here: this is the nearest that can be had with this time, kit and record.',
     reps: 'The reps, in order',
     rep: (n: number): string => `Rep ${t.number(n)}`,
     noneMissed: 'no leg missed',
@@ -117,7 +117,7 @@ export function planScreenWords(t: Tongue, trade: TradeWords, ask: AskWords, ste
       anything: 'Plan whatever is due',
     },
     work: 'Work this plan',
-    carryOn: 'Carry on with the open session',
+    carryOn: 'Carry on',
     print: 'Print the card',
     printed: {
       title: (dog: string, day: string): string => `${dog}, ${day}`,

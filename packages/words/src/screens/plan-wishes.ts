@@ -3,7 +3,9 @@ import type { Tongue } from '../tongue.ts';
 /** Words of what a handler wants of a plan: minutes, ground, kit, weather, what to work on. */
 export function planWishWords(t: Tongue) {
   const things = (posts: number, dummies: number): string =>
-    t.list([t.count(dummies, t.dummy, t.dummies), t.count(posts, 'post', 'posts')]);
+    posts + dummies === 0
+      ? 'nothing to put out'
+      : t.list([t.count(dummies, t.dummy, t.dummies), t.count(posts, 'post', 'posts')]);
   return {
     wish: {
       title: 'What the plan is for',

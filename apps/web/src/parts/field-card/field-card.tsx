@@ -15,6 +15,7 @@ const SIZES = {
   low: { width: 366, height: 224, labels: true },
   wide: { width: 560, height: 400, labels: true },
   small: { width: 160, height: 108, labels: false },
+  pocket: { width: 126, height: 138, labels: false },
 } as const;
 
 export interface FieldCardProps {
@@ -42,7 +43,7 @@ export function FieldCard({ picture, size = 'full', dogName, title }: FieldCardP
   return (
     <svg
       ref={svg}
-      className={`field-card field-card-${size}`}
+      className={`field-card field-card-${SIZES[size].labels ? size : 'small'}`}
       viewBox={`0 0 ${width} ${height}`}
       role="img"
       aria-labelledby={`${id}-title ${id}-said`}

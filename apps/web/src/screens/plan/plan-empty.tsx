@@ -1,4 +1,4 @@
-import type { Plan, PlanCautionCode } from '@sedgeline/engine/session';
+import type { Plan, PlanCaution, PlanCautionCode } from '@sedgeline/engine/session';
 import { Button } from '../../parts/button.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import type { PlanWishes } from '../../state/plan-drafts.ts';
@@ -22,7 +22,7 @@ export function PlanEmpty({
   const { empty } = planScreen;
   const has = (code: PlanCautionCode): boolean => plan.cautions.some((caution) => caution.code === code);
   const isHot = has('too-hot-to-work');
-  const why = plan.cautions.filter(({ code }) => WHYS.has(code));
+  const why = plan.cautions.filter(({ code }) => code !== 'heat' && WHYS.has(code));
   return (
     <section className="plan-empty" aria-labelledby="plan-empty-title">
       <h2 id="plan-empty-title">{empty.title}</h2>
@@ -53,10 +53,14 @@ export function PlanEmpty({
   );
 }
 
-/** Cautions that may be why nothing is planned. */
+/** Cautions that may be why nothing is planned; that of a warm day goes with that of one too hot. */
 const WHYS: ReadonlySet<PlanCautionCode> = new Set([
   'too-hot-to-work',
+  'heat',
   'little-time',
   'little-kit',
   'nothing-known-yet',
 ]);
+
+/** Whether a caution is told as the reason why nothing is planned. */
+export const isWhyEmpty = ({ code }: PlanCaution): boolean => WHYS.has(code);

@@ -2,15 +2,19 @@ import type { PlanCard, PlanView } from '@sedgeline/projections';
 import { FieldCard } from '../../parts/field-card/field-card.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 
+/** Up to so many reps have a third of the sheet's height each. */
+const ROOMY = 9;
+
 /** The plan on one sheet for the pocket: every rep drawn, asked, laid, with a place for a mark and a note. */
 export function PlanPrint({ view, when }: { readonly view: PlanView; readonly when: number }) {
   const { planScreen, plan: say, time, rules } = useWords();
   const { printed } = planScreen;
   const { plan, cards, strip, dogName, groundName } = view;
+  const isCrowded = cards.length > ROOMY;
   const broken = plan.rules.filter(({ kept }) => !kept);
   const figures = (['sides', 'clean', 'stops'] as const).map((cell) => planScreen.strip[cell](strip).figure);
   return (
-    <section className="plan-print" aria-hidden="true" data-crowded={cards.length > 9 || undefined}>
+    <section className="plan-print" aria-hidden="true" data-crowded={isCrowded || undefined}>
       <header>
         <h1>{printed.title(dogName, time.date(when))}</h1>
         <p>
@@ -29,19 +33,29 @@ export function PlanPrint({ view, when }: { readonly view: PlanView; readonly wh
           <PrintedRep
             key={card.rep.n}
             card={card}
+            isNarrow={isCrowded}
             pause={plan.breaks.find(({ afterRep }) => afterRep === card.rep.n)?.minutes ?? null}
           />
         ))}
       </ol>
       <footer>
-        <h2>{printed.notes}</h2>
+        <h2 className="plan-print-notes">{printed.notes}</h2>
         <p>{printed.foot}</p>
       </footer>
     </section>
   );
 }
 
-function PrintedRep({ card, pause }: { readonly card: PlanCard; readonly pause: number | null }) {
+function PrintedRep({
+  card,
+  isNarrow,
+  pause,
+}: {
+  readonly card: PlanCard;
+  /** Its drawing stands beside its words. */
+  readonly isNarrow: boolean;
+  readonly pause: number | null;
+}) {
   const { planScreen, plan, ask, chances, picture } = useWords();
   const { rep } = card;
   const stop = card.picture.strokes.find((stroke) => stroke.kind === 'stop');
@@ -54,7 +68,7 @@ function PrintedRep({ card, pause }: { readonly card: PlanCard; readonly pause: 
         </span>
         <span>{planScreen.printed.chance(chances.inHundred(card.noneMissed))}</span>
       </h2>
-      <FieldCard picture={card.picture} size="small" />
+      <FieldCard picture={card.picture} size={isNarrow ? 'pocket' : 'small'} />
       <p>
         <b>{ask.legs(rep.legs)}.</b>
       </p>

@@ -10,7 +10,7 @@ import { BrokenRules } from './broken-rules.tsx';
 import { numberAfter } from './number-after.ts';
 import './plan-all.css';
 import { PlanCautions } from './plan-cautions.tsx';
-import { PlanEmpty } from './plan-empty.tsx';
+import { isWhyEmpty, PlanEmpty } from './plan-empty.tsx';
 import { PlanHead } from './plan-head.tsx';
 import { PlanPrint } from './plan-print.tsx';
 import { PlanStrip } from './plan-strip.tsx';
@@ -33,6 +33,7 @@ export function PlanScreen({ record, dog, grounds, onWork }: PlanScreenProps) {
   const isWide = useWide();
   const [openRep, setOpenRep] = useState<number | null>(null);
   const [isWishing, setWishing] = useState(false);
+  const [no, setNo] = useState<string | null>(null);
   const weather = useRef<HTMLFieldSetElement>(null);
   const sheetTitle = useRef<HTMLHeadingElement>(null);
   const screen = useRef<HTMLElement>(null);
@@ -50,8 +51,12 @@ export function PlanScreen({ record, dog, grounds, onWork }: PlanScreenProps) {
   }, [brokenSaid, said]);
 
   const told = (change: PlanChange, sentence: string) => {
+    setNo(change === 'nothing-else' ? said.nothingElse : null);
     if (change === 'changed') announce(sentence);
-    if (change === 'nothing-else') announce(said.nothingElse);
+  };
+  const toldAnew = (change: PlanChange) => {
+    if (change === 'changed') setOpenRep(null);
+    told(change, said.planned);
   };
   /** The focus goes with the rep that was changed by key. */
   const edit = async (change: PlanEdit) => {
@@ -124,7 +129,7 @@ export function PlanScreen({ record, dog, grounds, onWork }: PlanScreenProps) {
         isOpen={isWishing}
         weatherRef={weather}
         onOpen={setWishing}
-        onWish={(change, day) => void plan.wish(change, day).then((came) => told(came, said.planned(reps)))}
+        onWish={(change, day) => void plan.wish(change, day).then(toldAnew)}
       />
       {state === null && !plan.hasFailed && (
         <p className="plan-waiting" role="status">
@@ -144,15 +149,19 @@ export function PlanScreen({ record, dog, grounds, onWork }: PlanScreenProps) {
               <PlanEmpty
                 plan={state.view.plan}
                 wishes={plan.wishes}
-                onWish={(change) => void plan.wish(change)}
+                onWish={(change) => void plan.wish(change).then(toldAnew)}
                 onWeather={openWeather}
               />
             ) : (
               <BrokenRules
                 plan={state.view.plan}
-                locked={state.locked}
-                onMend={(verdict) => void plan.mend(verdict).then((came) => told(came, ''))}
+                onMend={(verdict) => void plan.mend(verdict).then((came) => told(came, said.mended))}
               />
+            )}
+            {no !== null && (
+              <p className="plan-no" role="status">
+                {no}
+              </p>
             )}
             <div className="plan-body">
               <div className="plan-line">
@@ -171,7 +180,9 @@ export function PlanScreen({ record, dog, grounds, onWork }: PlanScreenProps) {
                     sheet={isWide ? null : sheet}
                   />
                 )}
-                <PlanCautions cautions={state.view.plan.cautions} />
+                <PlanCautions
+                  cautions={state.view.plan.cautions.filter((one) => reps > 0 || !isWhyEmpty(one))}
+                />
                 <div className="plan-more">
                   {reps > 0 && !isWide && print}
                   <Link className="button button-plain" href={`/season/${encodeURIComponent(dog.dog)}`}>
@@ -192,7 +203,7 @@ export function PlanScreen({ record, dog, grounds, onWork }: PlanScreenProps) {
             >
               {planScreen.undo}
             </Button>
-            <Button onClick={() => void plan.another().then((came) => told(came, said.planned(reps)))}>
+            <Button disabled={reps === 0} onClick={() => void plan.another().then(toldAnew)}>
               {planScreen.another}
             </Button>
             {reps > 0 && isWide && print}

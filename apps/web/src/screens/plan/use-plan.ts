@@ -5,7 +5,7 @@ import { editedPlanOf, leftPlanOf, planOf } from '../../state/kennel.ts';
 import { leavePlan, type PlanWishes, planLeft, wishesOf } from '../../state/plan-drafts.ts';
 import type { RecordName } from '../../workers/kennel-calls.ts';
 import { daySeed } from './day-seed.ts';
-import { mendEdits } from './mend-edits.ts';
+import { mendWays } from './mend-ways.ts';
 import { locksAfter } from './number-after.ts';
 
 /** A plan in the making with all that it was made from: what undo brings back. */
@@ -47,6 +47,10 @@ const keptOf = ({ view, locked }: PlanState) =>
     const rep = view.plan.reps[n - 1];
     return rep === undefined ? [] : [{ n, legs: rep.legs.map(({ skill, ask }) => ({ skill, ask })) }];
   });
+
+const brokenIn = ({ view }: PlanState): number => view.plan.rules.filter(({ kept }) => !kept).length;
+const isKept = ({ view }: PlanState, { rule }: RuleVerdict): boolean =>
+  view.plan.rules.some((one) => one.rule === rule && one.kept);
 
 /** The plan of one dog: planned at once with what was wanted last time, or as it was left; every change can be undone. */
 export function usePlan(record: RecordName, dog: string, legs: number): PlanInUse {
@@ -100,7 +104,10 @@ export function usePlan(record: RecordName, dog: string, legs: number): PlanInUs
   }, []);
   /** Plans anew for what is wanted now, the locked reps kept in their places. */
   const planned = useCallback(
-    async (seedOf: (before: number | null) => number): Promise<PlanChange> => {
+    async (
+      seedOf: (before: number | null) => number,
+      mayShow: (next: PlanState) => boolean = () => true,
+    ): Promise<PlanChange> => {
       const before = now.current;
       const { wishes: wish, weather: day } = wanted.current;
       const seed = seedOf(before?.seed ?? null);
@@ -119,7 +126,9 @@ export function usePlan(record: RecordName, dog: string, legs: number): PlanInUs
       });
       if (view === null) return 'nothing-else';
       const locked = (before?.locked ?? []).filter((n) => n <= view.plan.reps.length);
-      show({ view, wishes: wish, weather: day, seed, locked });
+      const next = { view, wishes: wish, weather: day, seed, locked };
+      if (!mayShow(next)) return 'nothing-else';
+      show(next);
       return 'changed';
     },
     [dog, show],
@@ -140,19 +149,41 @@ export function usePlan(record: RecordName, dog: string, legs: number): PlanInUs
     });
   }, [record, dog, legs, inTurn, planned, show]);
 
-  const edited = async (edits: readonly PlanEdit[]): Promise<PlanChange> => {
+  /** The plan with some edits, `null` where one of them comes to nothing; not shown yet. */
+  const tried = async (edits: readonly PlanEdit[]): Promise<PlanState | null> => {
     const before = now.current;
-    if (before === null) return 'nothing-else';
+    if (before === null) return null;
     let { view, locked } = before;
     for (const edit of edits) {
       const { request, plan, atMs } = view;
       const next = await editedPlanOf({ request, plan, atMs, edit });
-      if (next === null) return 'nothing-else';
+      if (next === null) return null;
       view = next;
       locked = locksAfter(edit, locked);
     }
-    show({ ...before, view, locked });
+    return { ...before, view, locked };
+  };
+  const edited = async (edit: PlanEdit): Promise<PlanChange> => {
+    const next = await tried([edit]);
+    if (next === null) return 'nothing-else';
+    show(next);
     return 'changed';
+  };
+  /** The first way to mend that the judge of plans lets pass; where none does, a plan drawn anew round the locked reps, if that keeps it. */
+  const mended = async (verdict: RuleVerdict): Promise<PlanChange> => {
+    const before = now.current;
+    if (before === null) return 'nothing-else';
+    for (const way of mendWays(verdict, before.view.plan, before.locked)) {
+      const next = await tried(way);
+      if (next === null || brokenIn(next) >= brokenIn(before)) continue;
+      if (!isKept(next, verdict)) continue;
+      show(next);
+      return 'changed';
+    }
+    return planned(
+      (seed) => (seed ?? 0) + 1,
+      (next) => isKept(next, verdict),
+    );
   };
   const nextTurn = (): number => turns.current++;
   const another = () => inTurn(() => planned((seed) => (seed ?? 0) + 1));
@@ -173,15 +204,8 @@ export function usePlan(record: RecordName, dog: string, legs: number): PlanInUs
       return inTurn(async () => (mine === asked.current ? planned((seed) => seed ?? 0) : 'left'));
     },
     another,
-    edit: (edit) => inTurn(() => edited([edit])),
-    mend: (verdict) => {
-      const mending =
-        now.current === null
-          ? null
-          : mendEdits(verdict, now.current.view.plan, now.current.locked, nextTurn());
-      if (mending === null) return Promise.resolve<PlanChange>('nothing-else');
-      return mending.by === 'anew' ? another() : inTurn(() => edited(mending.edits));
-    },
+    edit: (edit) => inTurn(() => edited(edit)),
+    mend: (verdict) => inTurn(() => mended(verdict)),
     lock: (n) => {
       const before = now.current;
       if (before === null) return;
