@@ -38,12 +38,10 @@ describe('the aims', () => {
     const silence = () => () => ({ whistles: [], clicks: [] });
     expect(missedInField(silence)).toEqual(expect.arrayContaining(['whistleF', 'clickF', 'onsetMedianS']));
   });
+});
 
-  it('are missed in the field by plain thresholds, which do hear most of a fair day', () => {
-    const plain = () => ridgeAndRules;
-    const fair = judgeCondition(plain, 'tune', 'fair', 1);
-    // Half is far below what it finds: this asks only that made blasts can be heard at all.
-    expect(fair.whistles.found / fair.whistles.truth).toBeGreaterThan(0.5);
-    expect(missedAims('nothing', judgeCondition(plain, 'tune', 'nothing', 1))).not.toEqual([]);
-  });
+it('a made fair day can be heard by plain thresholds', () => {
+  const { whistles } = judgeCondition(() => ridgeAndRules, 'tune', 'fair', 1);
+  // Half is far below what they find: this asks only that made blasts can be heard at all.
+  expect(whistles.found / whistles.truth).toBeGreaterThan(0.5);
 });
