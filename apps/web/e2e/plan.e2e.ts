@@ -203,6 +203,22 @@ test('an edit that breaks a rule says which, why and what would mend it, and men
   await expect(row).toHaveCount(0);
 });
 
+test('the handler’s own asks are asked, and the rules say what they think of them', async ({ page }) => {
+  const first = await planMoss(page);
+  await openRep(page, 1);
+  await page.getByText(planScreen.byHand, { exact: true }).click();
+  const far = page.locator('.ask-by-hand [data-field="distanceM"] input');
+  await far.fill('150');
+  await far.blur();
+  await expect.poll(async () => (await asks(page))[0]).not.toBe(first[0]);
+  await expect(page.locator('.plan-card-ask').first()).toContainText(/150/);
+  // Nobody begins with a hundred and fifty metres: it went well at less.
+  await expect(page.locator('[data-rule="known-first"]')).toContainText('Rep 1');
+  await page.getByRole('button', { name: planScreen.undo, exact: true }).click();
+  expect(await asks(page)).toEqual(first);
+  await expect(page.locator('.plan-kept')).toBeVisible();
+});
+
 test('minutes, heat and kit plan anew at once; too hot is no plan, and says so', async ({ page }) => {
   const first = await planMoss(page);
   await page.getByRole('button', { name: planScreen.wish.less(planScreen.wish.minutes) }).click();

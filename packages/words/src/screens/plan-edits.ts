@@ -17,7 +17,7 @@ export function planEditWords(t: Tongue) {
     addAfter: 'Add one after',
     addFirst: 'Add one at the start',
     easier: 'Easier',
-    harder: 'Harder',
+    byHand: 'Set it by hand',
     breakAfter: 'Break after it',
     noBreak: 'Take the break out',
     undo: 'Undo',

@@ -46,7 +46,7 @@ export function PlanCard(props: PlanCardProps) {
       data-over={(drag !== null && !isHeld && drag.over === rep.n) || undefined}
       style={moved}
     >
-      <h3 className="plan-card-head">
+      <h2 className="plan-card-head">
         <button
           type="button"
           className="plan-card-open"
@@ -59,7 +59,7 @@ export function PlanCard(props: PlanCardProps) {
           <b>{rep.n}</b> {plan.purpose(rep.purpose)}
         </button>
         {isLocked && <LockMark label={planScreen.locked} />}
-      </h3>
+      </h2>
       {/* Pointers alone drag: by keyboard the card's own keys move it. */}
       <span className="plan-card-grip" aria-hidden="true" title={planScreen.grip(rep.n)} {...grip}>
         <svg viewBox="0 0 24 24" width="24" height="24" aria-hidden="true">

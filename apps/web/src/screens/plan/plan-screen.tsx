@@ -172,6 +172,13 @@ export function PlanScreen({ record, dog, grounds, onWork }: PlanScreenProps) {
                     openRep={shown}
                     onOpen={(n, isByKey) => {
                       setOpenRep(isWide || n !== openRep ? n : null);
+                      if (!isWide && n !== openRep) {
+                        requestAnimationFrame(() =>
+                          screen.current
+                            ?.querySelector(`[data-rep="${n}"]`)
+                            ?.scrollIntoView({ block: 'start' }),
+                        );
+                      }
                       if (isWide && isByKey) requestAnimationFrame(() => sheetTitle.current?.focus());
                     }}
                     onEdit={(change) => void edit(change)}

@@ -4,6 +4,7 @@ import type { Ref } from 'react';
 import { ChanceBar } from '../../parts/chance-bar/chance-bar.tsx';
 import { FieldCard } from '../../parts/field-card/field-card.tsx';
 import { useWords } from '../../parts/words-context.tsx';
+import { RepByHand } from './rep-by-hand.tsx';
 import { RepKeys } from './rep-keys.tsx';
 
 export interface RepSheetProps {
@@ -49,6 +50,7 @@ export function RepSheet(props: RepSheetProps) {
         onAdd={onAdd}
         onLock={onLock}
       />
+      <RepByHand legs={bare(rep.legs)} onSet={(legs) => onEdit({ do: 'ask', n: rep.n, legs })} />
       <dl className="rep-sheet-facts">
         <div>
           <dt>{planScreen.before}</dt>

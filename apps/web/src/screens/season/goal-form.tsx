@@ -107,7 +107,7 @@ export function GoalForm({ season, draft: first, nowMs, onSave, onCancel }: Goal
                 </Button>
               </div>
               {byHand === at && (
-                <div className="goal-by-hand">
+                <div className="goal-by-hand ask-by-hand">
                   <AskEditor
                     leg={one}
                     onSet={(field: keyof Ask, value: Ask[keyof Ask]) =>
