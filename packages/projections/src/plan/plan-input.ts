@@ -12,6 +12,7 @@ import {
 import type { SessionRecord, TrainingRecord } from '../record/training-record.ts';
 import type { AbilityTimeline } from '../timeline/ability-timeline.ts';
 import { ageMonths, earlierSessionsOnGround } from '../timeline/dog-walk.ts';
+import { atHandOn } from '../work/at-hand.ts';
 import { repTimes } from './rep-times.ts';
 
 const DAY_MS = 86_400_000;
@@ -54,6 +55,8 @@ function knownBefore(
   const walk = timeline.walk(dog);
   const at = { session: null, ground: ground ?? null, atMs, repsSinceBreak: 0 };
   const skills = Object.keys(walk.legs) as Skill[];
+  const goals = [...record.goals.values()].filter((goal) => goal.dog === dog).flatMap((goal) => goal.asks);
+  const wanted = [...goals.map((goal) => goal.ask), ...(focus?.ask === undefined ? [] : [focus.ask])];
   return {
     filter: timeline.filter,
     question: (skill: Skill, ask: Ask) => timeline.question(dog, skill, ask, at, record),
@@ -63,11 +66,12 @@ function knownBefore(
       legs: walk.legs[skill] ?? 0,
       daysSince: Math.max(0, (atMs - (walk.lastWorkedMs[skill] ?? atMs)) / DAY_MS),
     })),
-    goals: [...record.goals.values()].filter((goal) => goal.dog === dog).flatMap((goal) => goal.asks),
+    goals,
     ageMonths: ageMonths(record.dogs.get(dog) ?? null, atMs),
     earlierSessionsOnGround: earlierSessionsOnGround(walk, null, ground ?? null),
     reps: [],
     plan: null,
+    atHand: atHandOn(record, dog, ground ?? null, wanted),
     focus: focus?.skill ?? null,
     minutes: 0,
     minutesSinceBreak: 0,

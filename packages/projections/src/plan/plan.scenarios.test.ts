@@ -45,6 +45,10 @@ describe('a session as a handler would check it', () => {
     expect(codes(plan)).toEqual(expect.arrayContaining(['joints', 'nothing-known-yet']));
     expect(rule(plan, 'known-first')).toMatchObject({ kept: false, why: { code: 'nothing-known-yet' } });
     expect(isKept(plan, 'safe')).toBe(true);
+    // A little of several things, a few of each, and nothing raised on what has yet to go well once.
+    expect(skills(plan).size).toBeGreaterThanOrEqual(3);
+    expect(plan.reps.length).toBeLessThanOrEqual(8);
+    expect(plan.reps.map(({ purpose }) => purpose)).not.toContain('build');
   });
 
   it('a dog that expects the whistle is let run straight through more often, and in no fixed order', () => {
@@ -96,6 +100,8 @@ describe('a session as a handler would check it', () => {
     expect(codes(rusty)).toContain('long-lay-off');
     expect(codes(fresh)).not.toContain('long-lay-off');
     expect(isKept(rusty, 'within-reach')).toBe(true);
+    expect(rusty.reps.map(({ purpose }) => purpose)).not.toContain('build');
+    expect(rusty.reps.length).toBeGreaterThan(5);
     const stretched = (plan: Plan) => mean(legs(plan).map(({ stretch }) => stretch ?? 0));
     expect(mean(SEEDS.map((seed) => stretched(planOf(WREN, {}, { seed, days: 60 }))))).toBeLessThanOrEqual(
       mean(SEEDS.map((seed) => stretched(planOf(WREN, {}, { seed })))) + 0.05,
@@ -186,6 +192,8 @@ describe('a session as a handler would check it', () => {
       expect(things(plan)).toEqual([]);
       expect(plan.reps.flatMap(({ before }) => before).filter((errand) => errand.do !== 'walk')).toEqual([]);
       expect(codes(plan)).toContain('little-kit');
+      // Nor does a dummy draw the dog that nobody has.
+      for (const { ask } of legs(plan)) expect(['none', 'game']).toContain(ask.temptation ?? 'none');
     }
   });
 
@@ -259,5 +267,27 @@ describe('where a plan comes from', () => {
 
   it("no minutes at all is the caller's bug", () => {
     expect(() => planOf(WREN, { minutes: 0 })).toThrow(RangeError);
+  });
+
+  it('the way out of a rep stays on its side, and straight through where it was; it is easier', () => {
+    for (const seed of SEEDS) {
+      for (const rep of planOf(WREN, { minutes: 25 }, { seed }).reps) {
+        const sidesOf = (chain: readonly { readonly skill: string }[]) =>
+          chain.map(({ skill }) => skill).filter((skill) => /^cast-(left|right)$|^stop$/.test(skill));
+        expect(sidesOf(rep.easier.legs)).toEqual(sidesOf(rep.legs));
+      }
+    }
+  });
+
+  it('asks for no cover, ditch or company that the ground has not had, unless a goal wants it', () => {
+    const wanted = (plan: Plan) =>
+      legs(plan).map(({ ask }) => [ask.cover ?? 0, ask.obstacle ?? 0, ask.distraction ?? 0]);
+    for (const seed of SEEDS) {
+      for (const found of wanted(planOf(WREN, { minutes: 25 }, { seed }))) expect(found).toEqual([0, 0, 0]);
+    }
+    const cover = { skill: 'line' as const, ask: { distanceM: 30, cover: 2 } };
+    const focused = SEEDS.map((seed) => planOf(WREN, { minutes: 25, focus: cover }, { seed }));
+    expect(Math.max(...focused.flatMap(wanted).map(([most = 0]) => most))).toBeGreaterThan(0);
+    expect(Math.max(...focused.flatMap(wanted).map(([, ditch = 0]) => ditch))).toBe(0);
   });
 });

@@ -13,6 +13,7 @@ import type { RepRecord, SessionRecord, TrainingRecord } from '../record/trainin
 import type { AbilityTimeline } from '../timeline/ability-timeline.ts';
 import { ageMonths, earlierSessionsOnGround } from '../timeline/dog-walk.ts';
 import { repsSinceBreakNow } from '../timeline/rep-order.ts';
+import { atHandOn } from './at-hand.ts';
 
 const MINUTE_MS = 60_000;
 const DAY_MS = 86_400_000;
@@ -45,6 +46,7 @@ export function nextInput(
     repsSinceBreak: repsSinceBreakNow(session),
   };
   const skills = Object.keys(walk.legs) as Skill[];
+  const goals = [...record.goals.values()].filter((goal) => goal.dog === dog).flatMap((goal) => goal.asks);
   return {
     filter: timeline.filter,
     question: (skill: Skill, ask: Ask) => timeline.question(dog, skill, ask, at, record),
@@ -54,10 +56,16 @@ export function nextInput(
       legs: walk.legs[skill] ?? 0,
       daysSince: Math.max(0, (atMs - (walk.lastWorkedMs[skill] ?? atMs)) / DAY_MS),
     })),
-    goals: [...record.goals.values()].filter((goal) => goal.dog === dog).flatMap((goal) => goal.asks),
+    goals,
     ageMonths: ageMonths(dogRecord, atMs),
     earlierSessionsOnGround: earlierSessionsOnGround(walk, session.session, session.ground),
     reps: reps.map((rep) => workedRep(rep, session.focus)),
+    atHand: atHandOn(
+      record,
+      dog,
+      session.ground,
+      goals.map((goal) => goal.ask),
+    ),
     plan: planInHand(record, session),
     focus: session.focus,
     minutes: Math.max(0, (atMs - session.openedAtMs) / MINUTE_MS),

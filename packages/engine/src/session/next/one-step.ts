@@ -31,7 +31,7 @@ const RAISED_IN_CASTS: readonly AskField[] = [
  * Wind and crew are not the handler's to choose.
  */
 export const RAISED_FIELDS: Readonly<Record<Skill, readonly AskField[]>> = {
-  steady: ['waitS', 'temptation', 'distraction', 'otherDummies', 'distanceM'],
+  steady: ['waitS', 'temptation', 'distraction'],
   line: ['distanceM', 'temptation', 'cover', 'distraction', 'otherDummies', 'gapDeg', 'blind', 'obstacle'],
   stop: [
     'wayFraction',

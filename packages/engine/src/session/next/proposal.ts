@@ -8,6 +8,7 @@ import {
   type Skill,
 } from '../../ability/index.ts';
 import type { LaidLeg } from '../picture/laid-leg.ts';
+import { isAtHand } from './at-hand.ts';
 import { relinked } from './chains.ts';
 import { oneStep, RAISED_FIELDS, type StepWay } from './one-step.ts';
 import type { NextInput } from './session-state.ts';
@@ -209,6 +210,7 @@ export function steps(input: NextInput, legs: readonly LaidLeg[], focus: number,
   if (!leg) return [];
   return RAISED_FIELDS[leg.skill].flatMap((field) => {
     const ask = oneStep(leg.ask, leg.skill, field, way);
-    return ask ? [proposed(input, relinked(legs, focus, ask), focus, { field, way })] : [];
+    const isOpen = ask !== null && (way === 'easier' || isAtHand(input.atHand, { [field]: ask[field] }));
+    return isOpen ? [proposed(input, relinked(legs, focus, ask), focus, { field, way })] : [];
   });
 }

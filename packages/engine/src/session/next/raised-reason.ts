@@ -17,13 +17,16 @@ export function raisedLeg(rep: Proposal): { readonly leg: ProposedLeg; readonly 
 export function raisedReason(input: NextInput, leg: ProposedLeg, field: AskField): Reason {
   const base: Ask = leg.step?.base.question.ask ?? {};
   const then = input.filter.forecast(input.question(leg.skill, base));
+  const chanceNow = leg.forecast.chance.good;
+  // The base may be harder in other things: then its chance says nothing of this step.
+  const isHarder = then.chance.good > chanceNow;
   return {
     code: 'one-thing-raised',
     skill: leg.skill,
     field,
     from: base[field],
     to: leg.ask[field],
-    chanceBefore: then.chance.good,
-    chanceNow: leg.forecast.chance.good,
+    ...(isHarder ? { chanceBefore: then.chance.good } : {}),
+    chanceNow,
   };
 }

@@ -1,6 +1,7 @@
 import type { AbilityFilter, Ask, Cause, Grade, LegQuestion, Skill } from '../../ability/index.ts';
 import type { Random } from '../../numeric/index.ts';
 import type { LaidLeg } from '../picture/laid-leg.ts';
+import type { AtHand } from './at-hand.ts';
 import type { Purpose } from './next-answer.ts';
 import type { Success } from './success.ts';
 
@@ -58,6 +59,8 @@ export interface NextInput {
   /** Share of sends to be run straight through, by this dog's own record (`wantedCleanShare`). */
   readonly cleanShareWanted: number;
   readonly random: Random;
+  /** What the ground and its company have to offer; `null` where nothing is known of them. */
+  readonly atHand: AtHand | null;
   /** `null` for a session without a plan. */
   readonly plan: PlanInHand | null;
 }

@@ -5,6 +5,7 @@ import type { StatedRep } from './draft.ts';
 import { medianS, type Pace, timedRep, wholeMinutes } from './duration.ts';
 import { BREAK_MINUTES } from './duration-priors.ts';
 import { filled, rightsLessLefts, type Stock } from './fill.ts';
+import { isHoldingDay } from './holding-day.ts';
 import { improved } from './improve.ts';
 import { layAfter } from './laying.ts';
 import { type Attempt, isRested, mendedSlots, WAY_SPAN } from './mend.ts';
@@ -104,7 +105,7 @@ export function measured(reps: readonly StatedRep[], pace: Pace): Attempt {
 function attemptOf(stock: Stock, bounds: Bounds, reps: number, typical: number, random: Random): Attempt {
   const { lines } = stock;
   const { cleanShare, lateOrders, lateSides, kept, pace } = bounds;
-  const isNewGround = stock.record.known.earlierSessionsOnGround === 0;
+  const holds = isHoldingDay(stock.record.known);
   const breaks = breaksFor(reps * typical, reps);
   let slots = drawnSlots({
     reps,
@@ -114,7 +115,7 @@ function attemptOf(stock: Stock, bounds: Bounds, reps: number, typical: number, 
     lateOrders,
     lateSides,
     kept,
-    isNewGround,
+    holds,
     random,
   });
   let attempt = measured(filled(stock, slots), pace);

@@ -83,7 +83,11 @@ export function stoppedAt(legs: readonly LaidLeg[], wayFraction: number): LaidLe
   if (!ask || lineM === undefined || Math.abs((ask.wayFraction ?? 0.1) - wayFraction) < 0.02) return null;
   const stopM = lineM * wayFraction;
   const distanceM = stopM >= 10 ? Math.round(stopM) : Math.round(stopM * 10) / 10;
-  return distanceM < 1 ? null : relinked(legs, stop, { ...ask, wayFraction, distanceM });
+  if (distanceM < 1) return null;
+  // The line stays as long as it was, whatever the rounding.
+  return relinked(legs, stop, { ...ask, wayFraction, distanceM }).map((leg) =>
+    leg.skill === 'line' ? { ...leg, ask: { ...leg.ask, distanceM: lineM } } : leg,
+  );
 }
 
 /** The same sends straight through, each once. */

@@ -1,10 +1,10 @@
 import { CARE_JUDGED, type Heat } from '../../weather/index.ts';
 import type { NextInput } from '../next/session-state.ts';
+import { idleDays, isAfterLayOff } from './holding-day.ts';
 import type { PlanCaution, PlanCautionCode, PlanRequest } from './plan.ts';
 import { YOUNG_MONTHS } from './plan-limits.ts';
 
 /** What counts as a lay-off, little time and little known (our judgement, 2026). */
-const LAY_OFF_DAYS = 21;
 const FEW_REPS = 4;
 const FEW_LEGS = 10;
 
@@ -26,7 +26,6 @@ export function cautionsOf(figures: CautionFigures): PlanCaution[] {
   const { airC, humidityPct } = request.weather ?? {};
   const { ageMonths } = known;
   const legs = known.worked.reduce((so, row) => so + row.legs, 0);
-  const idleDays = Math.min(...known.worked.map(({ daysSince }) => daysSince));
   const is = (code: PlanCautionCode, when: boolean, more: Omit<PlanCaution, 'code'> = {}): PlanCaution[] =>
     when ? [{ code, ...more }] : [];
   return [
@@ -35,7 +34,7 @@ export function cautionsOf(figures: CautionFigures): PlanCaution[] {
     ...is('joints', ageMonths !== null && ageMonths < YOUNG_MONTHS, { ageMonths: ageMonths ?? undefined }),
     ...is('age-not-known', ageMonths === null),
     ...is('nothing-known-yet', legs < FEW_LEGS, { count: legs }),
-    ...is('long-lay-off', legs > 0 && idleDays >= LAY_OFF_DAYS, { count: Math.floor(idleDays) }),
+    ...is('long-lay-off', isAfterLayOff(known), { count: Math.floor(idleDays(known)) }),
     ...is('new-ground', known.earlierSessionsOnGround === 0),
     ...is('little-time', heat === 'fine' && !lacksKit && reps < FEW_REPS, { count: reps }),
     ...is('little-kit', lacksKit),

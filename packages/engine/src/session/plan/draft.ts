@@ -2,7 +2,7 @@ import { type Proposal, proposed } from '../next/proposal.ts';
 import type { LaidLeg } from '../picture/laid-leg.ts';
 import { isHeld, isKnown, isOneThing, isSure, isWithinReach, sendKind, sideOfLegs } from './candidates.ts';
 import { type LaidRep, layAfter } from './laying.ts';
-import type { PlanMoment, PlanRecord } from './plan-moment.ts';
+import { isPlanned, type PlanMoment, type PlanRecord } from './plan-moment.ts';
 import type { Slot } from './slots.ts';
 
 /** A rep of a plan in the making: its slot, and the chain that fills it. */
@@ -49,15 +49,23 @@ export function standingAfter(record: PlanRecord, { moment, legs, laid, slot }: 
 }
 
 /** Whether a rep may stand in its slot, stated there. A loose one need not be sure, known or within reach. */
-export function mayStand({ slot, proposal, isLoose = false }: StatedRep): boolean {
+export function mayStand({ slot, proposal, moment, isLoose = false }: StatedRep): boolean {
   if (slot.fixed !== undefined) return true;
   if (!isOneThing(proposal)) return false;
   if (slot.role === 'check') return isLoose ? isHeld(proposal) : isKnown(proposal);
   if (slot.role === 'finish') return isHeld(proposal) && (isLoose || isSure(proposal));
-  if (slot.holds && !isHeld(proposal)) return false;
+  if ((slot.holds || isOnPlanAlone(proposal, moment)) && !isHeld(proposal)) return false;
   if (!isLoose && !isWithinReach(proposal)) return false;
   if (slot.send === 'clean') return sendKind(proposal.legs) === 'clean' && sideOfLegs(proposal.legs) === null;
   return sendKind(proposal.legs) === slot.send && sideOfLegs(proposal.legs) === slot.side;
+}
+
+/** Whether a leg's only successes are the plan's own reps to come: nothing is raised on what has yet to go well once. */
+function isOnPlanAlone({ legs }: Proposal, { successes }: PlanMoment): boolean {
+  return legs.some(({ skill }) => {
+    const done = successes.get(skill) ?? [];
+    return done.length > 0 && done.every(isPlanned);
+  });
 }
 
 /** States every rep in its place; `null` where one may not stand there. */

@@ -1,7 +1,15 @@
 import type { Skill } from '../../ability/index.ts';
 import { easyRep } from '../next/choose.ts';
 import { knownChains, type Proposal, proposed, steps } from '../next/proposal.ts';
-import { isWithinReach, type MayAsk, sendKind, sideOfLegs, stoppedAt, stopWay } from './candidates.ts';
+import {
+  isHeld,
+  isWithinReach,
+  type MayAsk,
+  sendKind,
+  sideOfLegs,
+  stoppedAt,
+  stopWay,
+} from './candidates.ts';
 import { type DraftRep, mayStand, type Standing, type StatedRep, standingAfter, stateRep } from './draft.ts';
 import { farFromWanted, type LinePool } from './line-pool.ts';
 import type { PlanRecord } from './plan-moment.ts';
@@ -137,7 +145,8 @@ export function optionsFor(
   const input = stock.record.inputAt(at.moment);
   const fits = ({ legs }: Proposal) =>
     stock.mayAsk(legs) && sendKind(legs) === slot.send && sideOfLegs(legs) === slot.side;
-  const own = slot.send === 'clean' ? cleanOnes(stock, pool) : pool.candidates;
+  const all = slot.send === 'clean' ? cleanOnes(stock, pool) : pool.candidates;
+  const own = slot.holds ? all.filter(isHeld) : all;
   const last = earlier.findLast((rep) => rep.slot.line === slot.line && rep.slot.role === 'work');
   const onward =
     last === undefined || sendKind(last.legs) !== slot.send

@@ -6,6 +6,7 @@ import type { NextInput } from '../next/session-state.ts';
 import type { LaidLeg } from '../picture/laid-leg.ts';
 import {
   candidatesFor,
+  isHeld,
   isKnown,
   isOneThing,
   isSure,
@@ -16,6 +17,7 @@ import {
   sideOfLegs,
   straightOf,
 } from './candidates.ts';
+import { isHoldingDay } from './holding-day.ts';
 import type { LineOfWork } from './lines-of-work.ts';
 
 /** A line of work with what may be asked in it, stated for the beginning of the session, the likeliest to teach first. */
@@ -50,7 +52,8 @@ export function farFromWanted(proposal: Pick<Proposal, 'notMissed'>, wanted: num
 
 /** The candidates of a line of work; those out of reach are kept only where nothing is within it. */
 export function poolOf(input: NextInput, line: LineOfWork, mayAsk: MayAsk): LinePool {
-  const own = line.skills.flatMap((skill) => candidatesFor(input, skill, mayAsk));
+  const all = line.skills.flatMap((skill) => candidatesFor(input, skill, mayAsk));
+  const own = isHoldingDay(input) ? all.filter(isHeld) : all;
   const near = own.filter(isWithinReach).toSorted((a, b) => farFromWanted(a) - farFromWanted(b));
   const teaching = firstFew(near, KEPT, isOneThing);
   const turned = teaching.slice(0, TURNED).flatMap((proposal) => mirrored(input, proposal));

@@ -54,7 +54,11 @@ export function linesOfWork(
     const chains = knownChains(input, skill).map(({ legs }) => legs);
     return [...chains, easyChain(skill)].some(mayWork);
   };
-  const most = Math.min(SHARES.length, Math.max(1, Math.floor(minutes / MINUTES_A_LINE)));
+  const isNew = input.worked.length === 0;
+  // A dog with no record is shown a little of several things, none of them for long.
+  const most = isNew
+    ? SHARES.length
+    : Math.min(SHARES.length, Math.max(1, Math.floor(minutes / MINUTES_A_LINE)));
   const asked = request.skills ?? [];
   const focus = request.focus === undefined ? [] : [request.focus.skill];
   const rest = asked.length > 0 ? byNeed(input, asked) : focus.length > 0 ? [] : neededSkills(input);

@@ -6,6 +6,8 @@ import { sessionMinutes } from '../next/next-rep.ts';
  * 2026, common practice, no source.
  */
 const LONGEST = { minutes: 25, reps: 20 } as const;
+/** A puppy is asked little, and often. */
+const PUPPY_REPS = 8;
 export const YOUNG_MONTHS = CARE_LIMITS.grownMonths;
 
 /** The contract's limits for puppies and heat, for what a plan says of itself. */
@@ -24,10 +26,12 @@ export function mostOf(
 ): { readonly minutes: number; readonly reps: number } {
   const isYoung = ageMonths !== null && ageMonths < YOUNG_MONTHS;
   const most = Math.min(minutes, LONGEST.minutes, isYoung ? sessionMinutes(ageMonths) : LONGEST.minutes);
-  if (heat === 'fine') return { minutes: most, reps: LONGEST.reps };
+  const isPuppy = ageMonths !== null && ageMonths < MOST_IN.puppyMonths;
+  const reps = isPuppy ? PUPPY_REPS : LONGEST.reps;
+  if (heat === 'fine') return { minutes: most, reps };
   return heat === 'none'
     ? { minutes: 0, reps: 0 }
-    : { minutes: Math.min(most, MOST_IN.heatMinutes), reps: MOST_IN.heatReps };
+    : { minutes: Math.min(most, MOST_IN.heatMinutes), reps: Math.min(reps, MOST_IN.heatReps) };
 }
 
 interface LegWay {

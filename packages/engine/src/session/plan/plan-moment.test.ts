@@ -40,6 +40,7 @@ const known = (filter = learnt(), daysSinceWorked = 0): NextInput => ({
   earlierSessionsOnGround: null,
   reps: [],
   plan: null,
+  atHand: null,
   focus: null,
   minutes: 0,
   minutesSinceBreak: 0,

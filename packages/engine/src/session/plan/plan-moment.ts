@@ -20,6 +20,12 @@ export interface PlanMoment {
   readonly successes: ReadonlyMap<Skill, readonly Success[]>;
 }
 
+/** How a rep of the plan itself is named among the successes. */
+const PLANNED = 'plan-';
+
+/** Whether a success is one of the plan's own reps, still to come. */
+export const isPlanned = ({ rep }: Success): boolean => rep.startsWith(PLANNED);
+
 const SENDS: ReadonlySet<Skill> = new Set(['line', 'mark', 'hunt']);
 
 /** As many successes as a base is looked for among. */
@@ -72,7 +78,13 @@ export class PlanRecord {
     const successes = new Map(moment.successes);
     for (const [leg, { skill, ask }] of legs.entries()) {
       const question = this.#question(skill, ask, moment);
-      const done: Success = { rep: `plan-${moment.place + 1}`, leg, question, grade: 'good', asked: legs };
+      const done: Success = {
+        rep: `${PLANNED}${moment.place + 1}`,
+        leg,
+        question,
+        grade: 'good',
+        asked: legs,
+      };
       successes.set(skill, [...(successes.get(skill) ?? []), done].slice(-KEPT_SUCCESSES));
     }
     return {

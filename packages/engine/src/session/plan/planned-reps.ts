@@ -6,7 +6,8 @@ import { plannedRep } from '../next/planned-rep.ts';
 import { goodOf, type Proposal, proposed, steps } from '../next/proposal.ts';
 import { raisedLeg, raisedReason } from '../next/raised-reason.ts';
 import type { NextInput } from '../next/session-state.ts';
-import { isOneThing, sendKind, stopWay } from './candidates.ts';
+import type { LaidLeg } from '../picture/laid-leg.ts';
+import { isOneThing, sendKind, sideOfLegs, stopWay } from './candidates.ts';
 import type { StatedRep } from './draft.ts';
 import type { Stock } from './fill.ts';
 import { weakerSide } from './lines-of-work.ts';
@@ -16,7 +17,7 @@ import { isBuild } from './worth.ts';
 /** After a stop, this much of the way counts as somewhere else (our judgement, 2026). */
 const ELSEWHERE = 0.1;
 /** A step at least so many logits down is easier; the fall-back is best asked at this chance (our judgement, 2026). */
-const EASIER_BY = 0.02;
+const EASIER_BY = 0.1;
 const FALL_BACK_CHANCE = 0.9;
 
 /** The reps as a plan gives them: laid out after one another, each with its fall-back and its reasons. */
@@ -104,10 +105,13 @@ function fallBack({ record, lines, mayAsk }: Stock, { proposal, moment }: Stated
     ...known,
     easyRep(input, leg.skill),
   ];
+  // The same side, and straight through where it was: the orders that were drawn stand.
+  const isAlike = (legs: readonly LaidLeg[]) =>
+    sideOfLegs(legs) === sideOfLegs(proposal.legs) && sendKind(legs) === sendKind(proposal.legs);
   let best: Proposal | null = null;
   for (const one of open) {
     const its = one.legs[one.focus];
-    if (its === undefined || !mayAsk(one.legs) || !isOneThing(one)) continue;
+    if (its === undefined || !mayAsk(one.legs) || !isOneThing(one) || !isAlike(one.legs)) continue;
     if (input.filter.stretch(its.question, leg.question).mean > -EASIER_BY) continue;
     if (one.least < Math.min(proposal.least, KNOWN_CHANCE)) continue;
     if (best === null || farFromEasy(one) < farFromEasy(best)) best = one;

@@ -1,4 +1,5 @@
 import { type Heat, heatOf } from '../../weather/index.ts';
+import { isAtHand } from '../next/at-hand.ts';
 import type { NextInput } from '../next/session-state.ts';
 import type { LaidLeg } from '../picture/laid-leg.ts';
 import { isStopOnLine, isWithinReach, type MayAsk } from './candidates.ts';
@@ -48,7 +49,7 @@ export function settingOf(input: PlanInput): Setting {
   const most = mostOf(request.minutes, known.ageMonths, heat);
   const record = new PlanRecord(known);
   const note = { isMissed: false };
-  const mayAsk = allowed(known.ageMonths, request.kit, note);
+  const mayAsk = allowed(known, request.kit, note);
   const hurry = Math.max(1, UNHURRIED_MINUTES / Math.max(1, most.minutes));
   return {
     input,
@@ -94,10 +95,15 @@ function withFocus({ known, request: { focus } }: PlanInput): NextInput {
   return { ...known, goals: [...known.goals, goal] };
 }
 
-/** What age and kit let be asked; notes when it was the kit that forbade something. */
-function allowed(ageMonths: number | null, kit: PlanKit | undefined, note: { isMissed: boolean }): MayAsk {
+/** What age, ground, company and kit let be asked; notes when it was the kit that forbade something. */
+function allowed(
+  { ageMonths, atHand }: NextInput,
+  kit: PlanKit | undefined,
+  note: { isMissed: boolean },
+): MayAsk {
   return (legs) => {
     if (!suitsAge(legs, ageMonths) || !isStopOnLine(legs)) return false;
+    if (!legs.every(({ ask }) => isAtHand(atHand, ask))) return false;
     if (kit === undefined || isEnough(kit, legs)) return true;
     note.isMissed = true;
     return false;
@@ -106,6 +112,11 @@ function allowed(ageMonths: number | null, kit: PlanKit | undefined, note: { isM
 
 function isEnough(kit: PlanKit, legs: readonly LaidLeg[]): boolean {
   const { things } = layAfter([], legs).layout;
-  const count = (kind: 'post' | 'dummy') => things.filter((thing) => thing.kind === kind).length;
-  return count('post') <= kit.posts && count('dummy') <= kit.dummies;
+  const laid = (kind: 'post' | 'dummy') => things.filter((thing) => thing.kind === kind).length;
+  // What draws the dog needs kit too, where nobody is sent to it and nothing is drawn.
+  const draws = (...goals: readonly string[]) =>
+    legs.some(({ ask }) => goals.includes(ask.temptation ?? 'none')) ? 1 : 0;
+  const posts = Math.max(laid('post'), draws('post'));
+  const dummies = Math.max(laid('dummy'), draws('placed-dummy', 'thrown-dummy', 'shot-and-dummy'));
+  return posts <= kit.posts && dummies <= kit.dummies;
 }

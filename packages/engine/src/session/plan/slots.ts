@@ -14,7 +14,7 @@ export interface Slot {
   /** The part of the way at which its stop is to come. */
   readonly way: number | null;
   readonly takesBreak: boolean;
-  /** Nothing is raised: the ground is new, and that is the one thing. */
+  /** Nothing is raised: the ground is new, and that is the one thing, or the dog comes back from a long rest. */
   readonly holds: boolean;
   /** The handler's own rep, asked as it is: nothing else is chosen for the slot. */
   readonly fixed?: FixedRep | undefined;
@@ -34,7 +34,8 @@ export interface SlotWishes {
   readonly lateOrders: readonly (readonly boolean[])[];
   readonly lateSides: readonly (readonly CastSide[])[];
   readonly kept: readonly (FixedRep & { readonly n: number })[];
-  readonly isNewGround: boolean;
+  /** Nothing is to be raised: the ground is new, or the dog comes back from a long rest. */
+  readonly holds: boolean;
   readonly random: Random;
 }
 
@@ -72,7 +73,7 @@ export function drawnSlots(wishes: SlotWishes): Slot[] {
       side: isSided ? (sides.shift() ?? null) : null,
       way: send === 'stopped' ? (ways.shift() ?? null) : null,
       takesBreak: breakAfter.has(n + 2),
-      holds: wishes.isNewGround,
+      holds: wishes.holds,
     }),
   );
   const all = [...(reps > 1 ? [end('check', 1)] : []), ...slots, ...(reps > 0 ? [end('finish', reps)] : [])];
