@@ -58,8 +58,9 @@ function nameOf({ things }: Layout, id: string): string {
   return things.find(({ thing }) => thing === id)?.label ?? id;
 }
 
-/** The warning with the names that things are shown by. */
+/** The warning with the names that things are shown by; things of one name are told by that name. */
 function named(layout: Layout, warning: ToldLayoutWarning): ToldLayoutWarning {
+  if (warning.code === 'same-name') return warning;
   return {
     ...warning,
     ...('to' in warning ? { to: nameOf(layout, warning.to) } : {}),

@@ -62,9 +62,9 @@ describe('lines of a layout', () => {
   });
 
   it('says no to a thing at the handler, a place that is none and a pace that is none', () => {
-    const near = layout(at('p', 'post', 0, 50), at('d', 'dummy', 0.3, 0.39));
+    const near = layout(at('p', 'post', 0, 50), at('d', 'dummy', 0.3, 0.4));
     expect(thingsAtHandler(near).map(({ thing }) => thing)).toEqual(['d']);
-    expect(thingsAtHandler(layout(at('d', 'dummy', 0.3, 0.4)))).toEqual([]);
+    expect(thingsAtHandler(layout(at('d', 'dummy', 0.3, 0.41)))).toEqual([]);
     expect(() => layoutLines(near)).toThrow('things: expected none within 0.5 m of the handler, got d');
     expect(() => layoutLines(layout(at('p', 'post', Number.NaN, 1)))).toThrow(RangeError);
     expect(() => layoutLines(layout(), 0)).toThrow(RangeError);

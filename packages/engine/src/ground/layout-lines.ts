@@ -29,7 +29,7 @@ export interface LayoutLine {
 
 /** A handler's pace (contract, "layout"). */
 export const PACE_M = 0.75;
-/** A thing nearer to the handler than this is no place to send to, nor to stand by (contract, "layout"). */
+/** A thing within this of the handler is no place to send to, nor to stand by (contract, "layout"). */
 export const AT_HANDLER_M = 0.5;
 /** From here on the send point counts as apart from the handler: an arm's length and a dog (our judgement, 2026). */
 export const SEND_APART_M = 1;
@@ -44,9 +44,9 @@ export function sendApart({ handlerAt, sendFrom }: Layout): PlanePoint | null {
   return sendFrom !== undefined && distanceBetweenM(handlerAt, sendFrom) >= SEND_APART_M ? sendFrom : null;
 }
 
-/** Things nearer to the handler than `AT_HANDLER_M`, as drawn: an error of the drawing. */
+/** Things within `AT_HANDLER_M` of the handler, as drawn: an error of the drawing. */
 export function thingsAtHandler({ handlerAt, things }: Layout): readonly Thing[] {
-  return things.filter((thing) => distanceBetweenM(handlerAt, thing) < AT_HANDLER_M);
+  return things.filter((thing) => distanceBetweenM(handlerAt, thing) <= AT_HANDLER_M);
 }
 
 /**
