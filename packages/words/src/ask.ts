@@ -12,6 +12,9 @@ function led(legs: readonly AskedLeg[]): readonly LedLeg[] {
 }
 
 const toGoal = (goal: Goal | null): string => (goal === null ? '' : ` to the ${GOAL_NAMES[goal]}`);
+/** A blind that a post marks is no blind out in the open. */
+const toMarkedGoal = (goal: Goal | null, ask: Ask): string =>
+  `${toGoal(goal)}${goal === 'blind' && ask.temptation === 'post' ? ' at the post' : ''}`;
 const sideOf = (skill: Skill): string =>
   skill === 'cast-left' ? 'left' : skill === 'cast-right' ? 'right' : 'back';
 const isCast = (skill: Skill): boolean => skill.startsWith('cast-');
@@ -43,13 +46,13 @@ export function askWords(t: Tongue, trade: TradeWords) {
       case 'steady':
         return steadiness(ask);
       case 'line':
-        return `line${toGoal(goal)}${over(ask.distanceM, goal === null ? ' of ' : ', ')}`;
+        return `line${toMarkedGoal(goal, ask)}${over(ask.distanceM, goal === null ? ' of ' : ', ')}`;
       case 'stop':
         return `stop${over(ask.distanceM, ' at ')}`;
       case 'cast-left':
       case 'cast-right':
       case 'cast-back':
-        return `${sideOf(skill)}${over(ask.castM)}${toGoal(goal)}`;
+        return `${sideOf(skill)}${over(ask.castM)}${toMarkedGoal(goal, ask)}`;
       case 'hunt':
         return `hunt an area${over(ask.distanceM, ' at ')}`;
       case 'mark':

@@ -1,4 +1,4 @@
-export { type AtHand, mostFound } from './next/at-hand.ts';
+export { type AtHand, atHandFor, mostAtHand } from './next/at-hand.ts';
 export { completedChain, easyChain, focusOf, isCleanSend, straightThrough } from './next/chains.ts';
 export { easierRep, easyRep, harderRep, isFair, likeliestRep } from './next/choose.ts';
 export { wantedCleanShare } from './next/clean-share.ts';

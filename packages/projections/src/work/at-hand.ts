@@ -1,5 +1,5 @@
 import type { Ask } from '@sedgeline/engine/ability';
-import { type AtHand, mostFound } from '@sedgeline/engine/session';
+import { type AtHand, atHandFor, mostAtHand } from '@sedgeline/engine/session';
 import type { SessionRecord, TrainingRecord } from '../record/training-record.ts';
 
 /** What each session found of its ground and company; a session's record is made anew when it changes. */
@@ -19,13 +19,13 @@ export function atHandOn(
   const here = ground === null ? [] : worked.filter((session) => session.ground === ground);
   const seen = here.length > 0 ? here : worked.filter((session) => session.dog === dog);
   if (seen.length === 0) return null;
-  return mostFound([...seen.map(foundIn), ...wanted].map((ask) => ({ ask })));
+  return mostAtHand([...seen.map(foundIn), atHandFor(wanted)]);
 }
 
 function foundIn(session: SessionRecord): AtHand {
   let found = FOUND.get(session);
   if (found === undefined) {
-    found = mostFound(session.reps.flatMap(({ legs }) => legs));
+    found = atHandFor(session.reps.flatMap(({ legs }) => legs.map(({ ask }) => ask)));
     FOUND.set(session, found);
   }
   return found;

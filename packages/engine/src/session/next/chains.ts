@@ -52,6 +52,9 @@ export function focusOf(legs: readonly LaidLeg[], focus: Skill | null): number {
   return 0;
 }
 
+/** As near as a part of the way in hundredths gives a line back (our judgement, 2026). */
+const SAME_LINE = 0.06;
+
 const isSend = (skill: Skill) => skill === 'line' || skill === 'mark' || skill === 'hunt';
 
 /** A send that the dog is let finish: a way out with no stop in it (contract: `clean: true`). */
@@ -89,7 +92,10 @@ export function relinked(legs: readonly LaidLeg[], changed: number, ask: Ask): L
     const lineM = next[line]?.ask.distanceM ?? ask.distanceM;
     put(stop, { distanceM: Math.min(ask.distanceM, lineM), wayFraction: fraction(ask.distanceM, lineM) });
   } else if (skill === 'stop' && line >= 0 && ask.distanceM !== undefined) {
-    const lineM = Math.max(ask.distanceM, Math.round(ask.distanceM / Math.max(0.1, ask.wayFraction ?? 0.1)));
+    const lineM = sameLineM(
+      next[line]?.ask.distanceM,
+      Math.max(ask.distanceM, Math.round(ask.distanceM / Math.max(0.1, ask.wayFraction ?? 0.1))),
+    );
     put(line, { distanceM: lineM });
     put(stop, { wayFraction: fraction(ask.distanceM, lineM) });
   } else if (skill === 'line' && ask.distanceM !== undefined) {
@@ -105,6 +111,10 @@ export function relinked(legs: readonly LaidLeg[], changed: number, ask: Ask): L
   }
   return next;
 }
+
+/** Parts of the way are noted in hundredths and stops in metres: a line that comes out a little off is the line it was. */
+const sameLineM = (wasM: number | undefined, nowM: number) =>
+  wasM !== undefined && Math.abs(nowM - wasM) <= SAME_LINE * wasM ? wasM : nowM;
 
 const fraction = (partM: number, wholeM: number) =>
   Math.min(1, Math.max(0, Math.round((partM / Math.max(wholeM, 1e-9)) * 100) / 100));
