@@ -15,7 +15,7 @@ const TRIPLE_POINT_K = 273.16;
 /**
  * What air takes from a pure tone, decibels a kilometre (ISO9613-1, equations 3 to 5 and annex B): classical absorption, and the
  * relaxation of oxygen at `f_rO` and of nitrogen at `f_rN`, which move with the molar share `h` of water vapour.
- * The standard claims 10 % within -20 to 50 C and 0.05 to 5 % of vapour. Checked on 191 printed values of its table 1 and 47 of
+ * The standard claims 10 % within -20 to 50 C and 0.05 to 5 % of vapour. Checked on 190 printed values of its table 1 and 47 of
  * ISO9613-2, table 2.
  * @throws RangeError outside 20 Hz to 100 kHz, -60 to 60 C, 0 to 100 %, 50 to 120 kPa
  */
