@@ -1,5 +1,6 @@
 import { createAbilityFilter } from './filter.ts';
 import type { LegResult } from './leg.ts';
+import { prepareLegs } from './leg-reading.ts';
 import { type AbilityPriors, shippedPriors } from './priors.ts';
 
 /** Fewer dogs or scored legs than this say too little about what differs between dogs and days (engine design, 4). */
@@ -113,6 +114,7 @@ export function* fittingKennel(
   if (scored.length < KENNEL_FIT_NEEDS.legs)
     return { kind: 'tooFewLegs', have: scored.length, need: KENNEL_FIT_NEEDS.legs };
   const latest = legs.slice(-MOST_LEGS);
+  prepareLegs(latest);
   const shipped = filterEvidence(latest, priors);
   let best: Aim = { z: new Float64Array(FITTED.length), nats: shipped, value: shipped };
   let steps = 1;

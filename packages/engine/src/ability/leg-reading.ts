@@ -32,12 +32,28 @@ export function designOf(question: LegQuestion, h: SparseVector): SparseVector {
   return h;
 }
 
+/** What of a leg depends on the leg alone. */
+interface PreparedLeg {
+  readonly h: SparseVector;
+  readonly oddKey: string;
+}
+
+const PREPARED = new WeakMap<LegQuestion, PreparedLeg>();
+
+/** Makes ready what of these very legs depends on them alone, for whoever reads them many times under other priors. */
+export function prepareLegs(legs: readonly LegQuestion[]): void {
+  for (const leg of legs) {
+    const h = designOf(leg, sparseVector(WIDTH));
+    PREPARED.set(leg, { h, oddKey: oddKey(leg.skill, leg.ask) });
+  }
+}
+
 /**
  * Everything one leg's chance is read from, as of its moment: eta ~ N(mean, variance) is the sum of the five
  * blocks' means and variances, with the walk since they last learned. Made to be filled again and again.
  */
 export class LegReading implements Moments {
-  readonly h: SparseVector = sparseVector(WIDTH);
+  h: SparseVector = sparseVector(WIDTH);
   skillIndex = 0;
   dog: DogState | null = null;
   skill: SkillState | null = null;
@@ -53,11 +69,13 @@ export class LegReading implements Moments {
   mean = 0;
   variance = 0;
   readonly #priors: AbilityPriors;
+  readonly #own: SparseVector;
   /** Where a new dog stands. */
   readonly #unseen: SkillState;
 
   constructor(priors: AbilityPriors) {
     this.#priors = priors;
+    this.#own = this.h;
     this.#unseen = newSkillState(priors, 0);
   }
 
@@ -76,13 +94,15 @@ export class LegReading implements Moments {
     if (skillIndex < 0) throw new RangeError(`skill: expected one of the trade's, got ${question.skill}`);
     if (!Number.isFinite(question.atMs))
       throw new RangeError(`atMs: expected a number, got ${question.atMs}`);
-    const h = designOf(question, this.h);
+    const prepared = PREPARED.get(question);
+    const h = prepared?.h ?? designOf(question, this.#own);
+    this.h = h;
     const dog = state.dogs.get(question.dog) ?? null;
     const skill = dog === null ? null : dog.skills[skillIndex]!;
     this.skillIndex = skillIndex;
     this.dog = dog;
     this.skill = skill;
-    this.oddKey = oddKey(question.skill, question.ask);
+    this.oddKey = prepared?.oddKey ?? oddKey(question.skill, question.ask);
     this.gain = waitingGain(skill, question.session, priors);
     this.walkDays = skill === null ? 0 : daysSince(question.atMs, skill.atMs, priors.walkDaysAtMost);
     this.generalWalkDays =
