@@ -33,7 +33,10 @@ export interface LayoutBoardProps {
   readonly settle: (part: Part, to: PlanePoint) => PlanePoint;
 }
 
-/** The layout to draw on: every part can be dragged, and reached and moved with keys. */
+/**
+ * The layout to draw on: every part can be dragged, and reached and moved with keys. What stands still and what moves are
+ * two drawings, one over the other, so that a frame of a drag paints the one thing.
+ */
 export const LayoutBoard = memo(function LayoutBoard(props: LayoutBoardProps) {
   const { layout, names, chosen, box, scale, onChoose, onMove, onLive, onKey, settle } = props;
   const { picture, ground } = useWords();
@@ -70,27 +73,32 @@ export const LayoutBoard = memo(function LayoutBoard(props: LayoutBoardProps) {
     if (chosen !== null && activeElement !== null && svg.current?.contains(activeElement))
       handleOf(svg.current, chosen)?.focus({ preventScroll: true });
   }, [chosen]);
+  const viewBox = `0 0 ${box.width} ${box.height}`;
   return (
-    // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot stand inside a drawing, and the drawing is the group
-    <svg
-      ref={svg}
-      className="field-card layout-board"
-      viewBox={`0 0 ${box.width} ${box.height}`}
-      role="group"
-      aria-labelledby={`${id}-title`}
-      aria-describedby={`${id}-hint`}
-      data-metres-per-unit={1 / scale.unitsPerMetre}
-      data-up-deg={scale.upDeg}
-      onKeyDown={onKey}
-      onMouseDown={(event) => event.preventDefault()}
-      {...drag}
-    >
-      <title id={`${id}-title`}>{ground.editor.board}</title>
-      <desc id={`${id}-hint`}>{ground.editor.boardHint}</desc>
-      {still}
-      {live && <Moving {...props} live={live.layout} part={live.part} />}
-      <Handles layout={layout} names={names} chosen={chosen} spots={spots} onChoose={onChoose} />
-    </svg>
+    <div className="field-card layout-board" style={{ aspectRatio: `${box.width} / ${box.height}` }}>
+      <svg className="board-still" viewBox={viewBox} aria-hidden="true">
+        {still}
+      </svg>
+      {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot stand inside a drawing, and the drawing is the group */}
+      <svg
+        ref={svg}
+        className="board-top"
+        viewBox={viewBox}
+        role="group"
+        aria-labelledby={`${id}-title`}
+        aria-describedby={`${id}-hint`}
+        data-metres-per-unit={1 / scale.unitsPerMetre}
+        data-up-deg={scale.upDeg}
+        onKeyDown={onKey}
+        onMouseDown={(event) => event.preventDefault()}
+        {...drag}
+      >
+        <title id={`${id}-title`}>{ground.editor.board}</title>
+        <desc id={`${id}-hint`}>{ground.editor.boardHint}</desc>
+        {live && <Moving {...props} live={live.layout} part={live.part} />}
+        <Handles layout={layout} names={names} chosen={chosen} spots={spots} onChoose={onChoose} />
+      </svg>
+    </div>
   );
 });
 
