@@ -4,6 +4,7 @@ import type { CSSProperties, KeyboardEvent, PointerEvent, ReactNode } from 'reac
 import { ChanceBar } from '../../parts/chance-bar/chance-bar.tsx';
 import { FieldCard } from '../../parts/field-card/field-card.tsx';
 import { useWords } from '../../parts/words-context.tsx';
+import { unbroken } from './unbroken.ts';
 import type { Drag } from './use-drag-order.ts';
 
 export interface PlanCardProps {
@@ -87,9 +88,6 @@ export function PlanCard(props: PlanCardProps) {
 
 /** A reason without its chances: the card's one chance is that of the whole rep. */
 const bare = (reason: Reason): Reason => ({ ...reason, chanceBefore: undefined, chanceNow: undefined });
-
-/** A figure and its unit stay on one line. */
-const unbroken = (text: string): string => text.replace(/(\d) (m|yd|s)\b/g, '$1\u00a0$2');
 
 function LockMark({ label }: { readonly label: string }) {
   return (

@@ -1,6 +1,7 @@
 import type { PlanCard, PlanView } from '@sedgeline/projections';
 import { FieldCard } from '../../parts/field-card/field-card.tsx';
 import { useWords } from '../../parts/words-context.tsx';
+import { unbroken } from './unbroken.ts';
 
 /** Up to so many reps have a third of the sheet's height each. */
 const ROOMY = 9;
@@ -70,14 +71,16 @@ function PrintedRep({
       </h2>
       <FieldCard picture={card.picture} size={isNarrow ? 'pocket' : 'small'} />
       <p>
-        <b>{ask.legs(rep.legs)}.</b>
+        <b>{unbroken(ask.legs(rep.legs))}.</b>
       </p>
       {stop !== undefined && whistle !== undefined && (
         <p className="plan-print-whistle">
-          {planScreen.printed.whistle(picture.halts(stop.distanceM), picture.blow(whistle.distanceM))}
+          {unbroken(
+            planScreen.printed.whistle(picture.halts(stop.distanceM), picture.blow(whistle.distanceM)),
+          )}
         </p>
       )}
-      <p>{plan.before(rep.before) || plan.nothingToLay}</p>
+      <p>{unbroken(plan.before(rep.before) || plan.nothingToLay)}</p>
       {pause !== null && (
         <p>
           <b>{plan.takesBreak(pause)}</b>

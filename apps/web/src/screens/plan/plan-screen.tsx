@@ -9,7 +9,7 @@ import { Announcer, announce } from '../work/announcer.tsx';
 import { BrokenRules } from './broken-rules.tsx';
 import { numberAfter } from './number-after.ts';
 import './plan-all.css';
-import { PlanCautions } from './plan-cautions.tsx';
+import { PlanCautions, WeightyCautions } from './plan-cautions.tsx';
 import { isWhyEmpty, PlanEmpty } from './plan-empty.tsx';
 import { PlanHead } from './plan-head.tsx';
 import { PlanPrint } from './plan-print.tsx';
@@ -44,6 +44,7 @@ export function PlanScreen({ record, dog, grounds, onWork }: PlanScreenProps) {
   const shown = openRep !== null && openRep <= reps ? openRep : isWide && reps > 0 ? 1 : null;
   const card = shown === null ? undefined : state?.view.cards[shown - 1];
 
+  const cautions = state?.view.plan.cautions.filter((one) => reps > 0 || !isWhyEmpty(one)) ?? [];
   const broken = state?.view.plan.rules.filter(({ kept }) => !kept).map(({ rule }) => rule) ?? [];
   const brokenSaid = broken.map(ruleWords.title).join('|');
   useEffect(() => {
@@ -163,6 +164,7 @@ export function PlanScreen({ record, dog, grounds, onWork }: PlanScreenProps) {
                 {no}
               </p>
             )}
+            <WeightyCautions cautions={cautions} />
             <div className="plan-body">
               <div className="plan-line">
                 {reps > 0 && (
@@ -187,9 +189,7 @@ export function PlanScreen({ record, dog, grounds, onWork }: PlanScreenProps) {
                     sheet={isWide ? null : sheet}
                   />
                 )}
-                <PlanCautions
-                  cautions={state.view.plan.cautions.filter((one) => reps > 0 || !isWhyEmpty(one))}
-                />
+                <PlanCautions cautions={cautions} />
                 <div className="plan-more">
                   {reps > 0 && !isWide && print}
                   <Link className="button button-plain" href={`/season/${encodeURIComponent(dog.dog)}`}>

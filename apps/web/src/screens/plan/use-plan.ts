@@ -5,6 +5,7 @@ import { editedPlanOf, leftPlanOf, planOf } from '../../state/kennel.ts';
 import { leavePlan, type PlanWishes, planLeft, wishesOf } from '../../state/plan-drafts.ts';
 import type { RecordName } from '../../workers/kennel-calls.ts';
 import { daySeed } from './day-seed.ts';
+import { locksFound } from './locks-found.ts';
 import { mendWays } from './mend-ways.ts';
 import { locksAfter } from './number-after.ts';
 
@@ -111,6 +112,7 @@ export function usePlan(record: RecordName, dog: string, legs: number): PlanInUs
       const before = now.current;
       const { wishes: wish, weather: day } = wanted.current;
       const seed = seedOf(before?.seed ?? null);
+      const kept = before === null ? [] : keptOf(before);
       const { minutes, where, kit, focus } = wish;
       const view = await planOf({
         wish: {
@@ -122,10 +124,10 @@ export function usePlan(record: RecordName, dog: string, legs: number): PlanInUs
           ...(focus === null ? {} : { focus: { skill: focus } }),
         },
         seed,
-        kept: before === null ? [] : keptOf(before),
+        kept,
       });
       if (view === null) return 'nothing-else';
-      const locked = (before?.locked ?? []).filter((n) => n <= view.plan.reps.length);
+      const locked = locksFound(kept, view.plan);
       const next = { view, wishes: wish, weather: day, seed, locked };
       if (!mayShow(next)) return 'nothing-else';
       show(next);
