@@ -1,6 +1,6 @@
 import type { Ask, Skill } from '../../ability/index.ts';
 import type { PlannedRep } from '../next/next-answer.ts';
-import type { PlanOrders } from './order-figures.ts';
+import type { PlanOrders } from './plan-orders.ts';
 import type { RuleVerdict } from './rule-verdict.ts';
 
 /** What a handler asks of a plan (contract, "A plan"). Lengths in metres, minutes in minutes. */
