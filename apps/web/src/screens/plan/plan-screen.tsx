@@ -16,6 +16,7 @@ import { PlanPrint } from './plan-print.tsx';
 import { PlanStrip } from './plan-strip.tsx';
 import { cardButton, PlanTimeline } from './plan-timeline.tsx';
 import { RepSheet } from './rep-sheet.tsx';
+import { saidOfEdit } from './said-of-edit.ts';
 import { type PlanChange, type PlanState, usePlan } from './use-plan.ts';
 import { useWide } from './use-wide.ts';
 
@@ -64,7 +65,7 @@ export function PlanScreen({ record, dog, grounds, onWork }: PlanScreenProps) {
     const hadFocus = document.activeElement?.classList.contains('plan-card-open') === true;
     const at = Number(document.activeElement?.closest<HTMLElement>('[data-rep]')?.dataset.rep);
     const came = await plan.edit(change);
-    told(came, saidOf(change));
+    told(came, saidOfEdit(said, change));
     if (came !== 'changed') return;
     if (change.do === 'add') setOpenRep(change.after + 1);
     else setOpenRep((n) => (n === null ? null : numberAfter(change, n)));
@@ -73,22 +74,6 @@ export function PlanScreen({ record, dog, grounds, onWork }: PlanScreenProps) {
       requestAnimationFrame(() =>
         (cardButton(screen.current, next) ?? cardButton(screen.current, next - 1))?.focus(),
       );
-    }
-  };
-  const saidOf = (change: PlanEdit): string => {
-    switch (change.do) {
-      case 'drop':
-        return said.dropped(change.n);
-      case 'move':
-        return said.moved(change.n, change.to);
-      case 'swap':
-        return said.swapped(change.n);
-      case 'add':
-        return said.added(change.after + 1);
-      case 'ask':
-        return said.asked(change.n);
-      case 'break':
-        return said.break(change.after, change.takes);
     }
   };
   const swap = (n: number) => void edit({ do: 'swap', n, turn: plan.nextTurn() });
