@@ -40,7 +40,7 @@ export function pictureWords(t: Tongue) {
     title: 'Field card',
     /** Short for north, at the tip of its needle. */
     north: 'N',
-    bearing: (bearingDeg: number): string => `${t.number(bearingDeg % 360)}°`,
+    bearing: (bearingDeg: number): string => `${t.number(Math.round(bearingDeg) % 360)}°`,
     /** One of several of a kind. */
     numbered: (name: string, number: number): string => `${name} ${t.number(number)}`,
     /** Pieces of the text that stands for the picture. */

@@ -14,6 +14,8 @@ export function groundEditorWords(t: Tongue) {
     jump: 'Jump',
     other: 'Marker',
   };
+  /** A bearing, north as 0 and never as 360. */
+  const bearing = (deg: number): string => `${t.number(Math.round(deg) % 360)}°`;
   const unit = t.units === 'yards' ? 'yards' : t.dialect === 'en-US' ? 'meters' : 'metres';
   const faults: Readonly<Record<PlaceFault, string>> = {
     'distance-unreadable': `A number of ${unit}, more than nothing.`,
@@ -59,9 +61,9 @@ export function groundEditorWords(t: Tongue) {
       blind: 'The dog does not see it put there',
       remove: 'Take away',
       figures: (distanceM: number, paces: number, bearingDeg: number): string =>
-        `${t.length(distanceM)}, ${t.count(Math.round(paces), 'pace', 'paces')}, at ${t.number(bearingDeg)}°`,
+        `${t.length(distanceM)}, ${t.count(Math.round(paces), 'pace', 'paces')}, at ${bearing(bearingDeg)}`,
       fromYou: (distanceM: number, bearingDeg: number): string =>
-        `From you ${t.length(distanceM)} at ${t.number(bearingDeg)}°`,
+        `From you ${t.length(distanceM)} at ${bearing(bearingDeg)}`,
       nearest: (name: string, clearanceM: number, gapDeg: number): string =>
         `Nearest to its line: ${name}, ${t.length(clearanceM)} off it, ${t.number(gapDeg)}° apart`,
       /** The same, short, for a table. */

@@ -68,10 +68,13 @@ export const LayoutBoard = memo(function LayoutBoard(props: LayoutBoardProps) {
     onDrop: onMove,
   });
   // What was put down or taken back by a key is where the next key goes.
+  const isHeld = useRef(false);
   useEffect(() => {
-    const { activeElement } = document;
-    if (chosen !== null && activeElement !== null && svg.current?.contains(activeElement))
-      handleOf(svg.current, chosen)?.focus({ preventScroll: true });
+    const { activeElement, body } = document;
+    // What had the focus may be gone: then it is nowhere.
+    const isOnBoard =
+      svg.current?.contains(activeElement) === true || (isHeld.current && activeElement === body);
+    if (chosen !== null && isOnBoard) handleOf(svg.current, chosen)?.focus({ preventScroll: true });
   }, [chosen]);
   const viewBox = `0 0 ${box.width} ${box.height}`;
   return (
@@ -90,6 +93,12 @@ export const LayoutBoard = memo(function LayoutBoard(props: LayoutBoardProps) {
         data-metres-per-unit={1 / scale.unitsPerMetre}
         data-up-deg={scale.upDeg}
         onKeyDown={onKey}
+        onFocus={() => {
+          isHeld.current = true;
+        }}
+        onBlur={({ relatedTarget }) => {
+          if (relatedTarget !== null) isHeld.current = svg.current?.contains(relatedTarget) === true;
+        }}
         onMouseDown={(event) => event.preventDefault()}
         {...drag}
       >
