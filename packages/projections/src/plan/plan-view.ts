@@ -1,7 +1,7 @@
 import { drawnRep, type Plan, PlanRecord, type PlanRequest } from '@sedgeline/engine/session';
-import { usualStopConditions } from '@sedgeline/engine/whistle';
 import type { KennelOfFacts } from '../kennel-of-facts.ts';
 import type { PlanCard, PlanView } from '../views/plan-view.ts';
+import { stopConditionsOfDog } from '../whistle/stop-conditions-of-dog.ts';
 import { planInput } from './plan-input.ts';
 import { planStrip } from './plan-strip.ts';
 
@@ -18,11 +18,7 @@ export function planView(kennel: KennelOfFacts, request: PlanRequest, plan: Plan
   const conditions = {
     windMPerS,
     windFromDeg,
-    stop: {
-      ...usualStopConditions,
-      runSpeedMPerS: dog.runSpeedMPerS ?? usualStopConditions.runSpeedMPerS,
-      airC: airC ?? usualStopConditions.airC,
-    },
+    stop: stopConditionsOfDog(record, dog.dog, { handler: null, airC: airC ?? null }),
   };
   const places = new PlanRecord(known);
   let moment = places.start;

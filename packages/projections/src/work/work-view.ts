@@ -5,11 +5,12 @@ import {
   nextRep,
   type PictureConditions,
 } from '@sedgeline/engine/session';
-import { usualStopConditions } from '@sedgeline/engine/whistle';
 import type { RepThread } from '../record/rep-thread.ts';
 import type { RepRecord, SessionRecord, TrainingRecord } from '../record/training-record.ts';
 import type { AbilityTimeline } from '../timeline/ability-timeline.ts';
 import type { RepSummary, WorkView } from '../views/views.ts';
+import { stopConditionsOfDog } from '../whistle/stop-conditions-of-dog.ts';
+import { inTurnView, nextAmongOthers, othersInTurn } from './in-turn.ts';
 import { judgeRep } from './judge.ts';
 import { lastBreakOrStartMs, nextInput } from './next-input.ts';
 import { lastUndo } from './undo.ts';
@@ -23,11 +24,10 @@ export function repInHand(session: SessionRecord): RepRecord | null {
 
 /** Wind of the session, and the dog's own speed, for the drawing and the whistle point. */
 export function pictureConditions(record: TrainingRecord, session: SessionRecord): PictureConditions {
-  const runSpeedMPerS = record.dogs.get(session.dog)?.runSpeedMPerS ?? usualStopConditions.runSpeedMPerS;
   return {
     ...(session.windFromDeg === null ? {} : { windFromDeg: session.windFromDeg }),
     ...(session.windMPerS === null ? {} : { windMPerS: session.windMPerS }),
-    stop: { ...usualStopConditions, runSpeedMPerS, airC: session.airC ?? usualStopConditions.airC },
+    stop: stopConditionsOfDog(record, session.dog, session),
   };
 }
 
@@ -42,7 +42,7 @@ export function nextInSession(
   const inHand = repInHand(session);
   const reps = inHand === null ? session.reps : session.reps.slice(0, -1);
   const input = nextInput(record, timeline, session, reps, atMs, seed);
-  return { input, next: nextRep(input) };
+  return { input, next: nextAmongOthers(nextRep(input), othersInTurn(record, session)) };
 }
 
 /** All that the Work screen shows of a session. */
@@ -84,8 +84,18 @@ export function workView(
     repNumber: done.length + 1,
     inHand:
       inHand !== null && chain !== null
-        ? { rep: inHand.rep, graded: inHand.legs, chain, clean: inHand.clean, purpose: inHand.purpose }
+        ? {
+            rep: inHand.rep,
+            graded: inHand.legs,
+            chain,
+            clean: inHand.clean,
+            purpose: inHand.purpose,
+            reward: inHand.reward,
+            gotItAnyway: inHand.gotItAnyway,
+            voices: inHand.voices,
+          }
         : null,
+    inTurn: inTurnView(record, session),
     asked,
     picture: handed?.picture ?? (asked === null ? null : drawnRep(asked.legs, conditions)),
     next,
@@ -93,12 +103,27 @@ export function workView(
     repsSinceBreak: input.repsSinceBreak,
     lastBreakOrStartMs: lastBreakOrStartMs(session),
     done: done.map(summary),
+    struck: session.struckReps
+      .filter(({ struckBy }) => struckBy.length > 0)
+      .map((rep) => ({ ...summary(rep), struckBy: rep.struckBy })),
     undo: session.closedAtMs === null ? lastUndo(threads) : null,
     cleanShareWanted: input.cleanShareWanted,
   };
 }
 
 function summary(rep: RepRecord): RepSummary {
-  const { atMs, legs, clean, expectation, purpose, amendments } = rep;
-  return { rep: rep.rep, atMs, legs, clean, expectation, purpose, amendments };
+  return {
+    rep: rep.rep,
+    atMs: rep.atMs,
+    legs: rep.legs,
+    clean: rep.clean,
+    expectation: rep.expectation,
+    purpose: rep.purpose,
+    amendments: rep.amendments,
+    note: rep.note,
+    reward: rep.reward,
+    gotItAnyway: rep.gotItAnyway,
+    fromMemory: rep.fromMemory,
+    voices: rep.voices,
+  };
 }
