@@ -17,6 +17,7 @@ export * from './schema/plan-schema.ts';
 export * from './schema/rep-schema.ts';
 export * from './schema/session-schema.ts';
 export * from './schema/validate-fact.ts';
+export * from './schema/voice-schema.ts';
 export * from './store/memory-store.ts';
 export * from './store/plan-append.ts';
 export * from './store/store.ts';

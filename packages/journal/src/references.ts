@@ -62,6 +62,9 @@ const REFERENCES: ReadonlyMap<string, readonly FactReference[]> = new Map([
   ['break-started', [SESSION]],
   ['rep-ended', [REP]],
   ['session-planned', [DOG, GROUND, LAYOUT]],
+  ['rep-restored', [REP]],
+  ['voice-noted', [REP]],
+  ['voice-dropped', [REP]],
 ]);
 
 /** What a kind of fact names, if it names anything; the id is the body's field of that name. */

@@ -28,6 +28,7 @@ export type * from './views/patterns-view.ts';
 export type * from './views/plan-view.ts';
 export type * from './views/progress-view.ts';
 export type * from './views/proofing-view.ts';
+export type * from './views/rep-history-view.ts';
 export type * from './views/season-view.ts';
 export type * from './views/views.ts';
 export type * from './views/why-view.ts';

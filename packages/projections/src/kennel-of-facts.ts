@@ -10,8 +10,11 @@ import { standingView } from './standing/standing.ts';
 import { AbilityTimeline } from './timeline/ability-timeline.ts';
 import { type FitNote, KennelFits, type WantedFit } from './timeline/kennel-fits.ts';
 import { readTimelineState, type TimelineState, writeTimelineState } from './timeline/timeline-state.ts';
+import type { RepHistoryView } from './views/rep-history-view.ts';
 import type { DogsView, JudgedRep, StandingView, WorkView } from './views/views.ts';
+import { judgedAmongOthers, othersInTurn } from './work/in-turn.ts';
 import { chainRep, judgeRep, turnRep } from './work/judge.ts';
+import { repHistory } from './work/rep-history.ts';
 import { nextInSession, pictureConditions, workView } from './work/work-view.ts';
 
 /** Holds facts, the record they fold to and the engine's walk through it; see `Kennel`. */
@@ -96,19 +99,25 @@ class KennelOfFacts implements Kennel {
     return found === null ? null : nextInSession(this.record, this.timeline(), found, atMs, seed).next;
   }
 
+  history(rep: string): RepHistoryView | null {
+    const thread = this.#builder.repThread(rep);
+    return thread === null ? null : repHistory(thread);
+  }
+
   judge(session: string, rep: AskedRep, atMs: number): JudgedRep {
     const at = this.#at(session, atMs);
-    return judgeRep(at.input, rep, at.conditions);
+    return judgedAmongOthers(judgeRep(at.input, rep, at.conditions), at.others);
   }
 
   turn(session: string, rep: AskedRep, turn: Turn, atMs: number): JudgedRep | null {
     const at = this.#at(session, atMs);
-    return turnRep(at.input, rep, turn, at.conditions);
+    const turned = turnRep(at.input, rep, turn, at.conditions);
+    return turned === null ? null : judgedAmongOthers(turned, at.others);
   }
 
   chainFor(session: string, skill: Skill, atMs: number): JudgedRep {
     const at = this.#at(session, atMs);
-    return chainRep(at.input, skill, at.conditions);
+    return judgedAmongOthers(chainRep(at.input, skill, at.conditions), at.others);
   }
 
   #session(session: string): SessionRecord | null {
@@ -116,7 +125,9 @@ class KennelOfFacts implements Kennel {
   }
 
   #threads(session: SessionRecord): RepThread[] {
-    return session.reps.map(({ rep }) => this.#builder.repThread(rep)).filter((thread) => thread !== null);
+    return [...session.reps, ...session.struckReps]
+      .map(({ rep }) => this.#builder.repThread(rep))
+      .filter((thread) => thread !== null);
   }
 
   #at(session: string, atMs: number) {
@@ -124,7 +135,8 @@ class KennelOfFacts implements Kennel {
     if (found === null)
       throw new RangeError(`session: expected one of the record's sessions, got ${session}`);
     const { input } = nextInSession(this.record, this.timeline(), found, atMs, 0);
-    return { input, conditions: pictureConditions(this.record, found) };
+    const others = othersInTurn(this.record, found);
+    return { input, others, conditions: pictureConditions(this.record, found) };
   }
 }
 

@@ -2,6 +2,7 @@ import type { FitProgress, Skill } from '@sedgeline/engine/ability';
 import type { Fact } from '@sedgeline/journal';
 import type { AskedLeg, TrainingRecord } from './record/training-record.ts';
 import type { FitNote } from './timeline/kennel-fits.ts';
+import type { RepHistoryView } from './views/rep-history-view.ts';
 import type { DogsView, JudgedRep, StandingView, WorkView } from './views/views.ts';
 
 /** How the handler turns the rep in hand: one step harder, one easier, or straight through with no stop. */
@@ -39,6 +40,8 @@ export interface Kennel {
   standing(dog: string, atMs: number): StandingView | null;
   /** `null` for a session that no fact names. `seed` decides which sends are run clean. */
   work(session: string, atMs: number, seed: number): WorkView | null;
+  /** What became of a rep since it was recorded, step by step; `null` for one that no fact names. */
+  history(rep: string): RepHistoryView | null;
   /** Chances, steps and drawing of a rep the handler chose himself. */
   judge(session: string, rep: AskedRep, atMs: number): JudgedRep;
   /** The rep in hand turned harder, easier or clean; `null` where there is nothing that way. */

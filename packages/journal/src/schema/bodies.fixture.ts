@@ -76,6 +76,7 @@ export const BODIES: Readonly<Record<string, { readonly least: object; readonly 
       layout: 'l1',
       weather: { airC: 12, humidityPct: 70, windMPerS: 3, windFromDeg: 270 },
       plan: 'p1',
+      class: 'c1',
     },
   },
   'rep-recorded': {
@@ -94,13 +95,23 @@ export const BODIES: Readonly<Record<string, { readonly least: object; readonly 
       chain: [{ skill: 'line', ask: fullAsk }],
       purpose: 'build',
       planRep: 3,
+      fromMemory: true,
     },
   },
   'break-taken': { least: { session: 's1', minutes: 3 }, full: { session: 's1', minutes: 3 } },
   'session-closed': { least: { session: 's1' }, full: { session: 's1', note: 'ended well' } },
   'rep-amended': {
     least: { rep: 'r1' },
-    full: { rep: 'r1', legs: [leg], clean: true, expectation: 'none', note: 'ok', undoes: 'f0' },
+    full: {
+      rep: 'r1',
+      legs: [leg],
+      clean: true,
+      expectation: 'none',
+      note: 'ok',
+      reward: ['food'],
+      gotItAnyway: true,
+      undoes: 'f0',
+    },
   },
   'rep-struck': { least: { rep: 'r1' }, full: { rep: 'r1', why: 'wrong dog', undoes: 'f0' } },
   'goal-set': {
@@ -116,6 +127,12 @@ export const BODIES: Readonly<Record<string, { readonly least: object; readonly 
   'session-focused': { least: { session: 's1', skill: 'stop' }, full: { session: 's1', skill: 'stop' } },
   'break-started': { least: { session: 's1', minutes: 3 }, full: { session: 's1', minutes: 3 } },
   'rep-ended': { least: { rep: 'r1' }, full: { rep: 'r1', ended: false, undoes: 'f0' } },
+  'rep-restored': { least: { rep: 'r1', undoes: 'f0' }, full: { rep: 'r1', undoes: 'f0' } },
+  'voice-noted': {
+    least: { voice: 'v1', rep: 'r1', lengthS: 4.2, bytes: 20480, sha256: 'ab12' },
+    full: { voice: 'v1', rep: 'r1', lengthS: 4.2, bytes: 20480, sha256: 'ab12', type: 'audio/webm' },
+  },
+  'voice-dropped': { least: { voice: 'v1', rep: 'r1' }, full: { voice: 'v1', rep: 'r1' } },
   'session-planned': {
     least: { plan: 'p1', dog: 'd1', minutes: 15, reps: [] },
     full: {

@@ -3,7 +3,13 @@ import type { Fact } from '../fact.ts';
 import { dogAddedSchema, goalSetSchema, groundAddedSchema, handlerAddedSchema } from './kennel-schema.ts';
 import { layoutDrawnSchema } from './layout-schema.ts';
 import { sessionPlannedSchema } from './plan-schema.ts';
-import { repAmendedSchema, repEndedSchema, repRecordedSchema, repStruckSchema } from './rep-schema.ts';
+import {
+  repAmendedSchema,
+  repEndedSchema,
+  repRecordedSchema,
+  repRestoredSchema,
+  repStruckSchema,
+} from './rep-schema.ts';
 import {
   breakStartedSchema,
   breakTakenSchema,
@@ -11,8 +17,9 @@ import {
   sessionFocusedSchema,
   sessionOpenedSchema,
 } from './session-schema.ts';
+import { voiceDroppedSchema, voiceNotedSchema } from './voice-schema.ts';
 
-/** The schema of the body of every kind of fact that is known here. The last four kinds are our own. */
+/** The schema of the body of every kind of fact that is known here. Those from `session-focused` on are our own. */
 export const BODY_SCHEMAS = {
   'handler-added': handlerAddedSchema,
   'dog-added': dogAddedSchema,
@@ -29,6 +36,9 @@ export const BODY_SCHEMAS = {
   'break-started': breakStartedSchema,
   'rep-ended': repEndedSchema,
   'session-planned': sessionPlannedSchema,
+  'rep-restored': repRestoredSchema,
+  'voice-noted': voiceNotedSchema,
+  'voice-dropped': voiceDroppedSchema,
 } as const;
 
 export type KnownKind = keyof typeof BODY_SCHEMAS;

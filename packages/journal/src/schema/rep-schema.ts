@@ -33,6 +33,7 @@ export const plannedLegSchema = objectOf({ skill: skillSchema, ask: askSchema })
 export type PlannedLeg = v.InferOutput<typeof plannedLegSchema>;
 
 const expectation = v.optional(oneOf(EXPECTATION_NAMES));
+const reward = v.optional(listOf(oneOf(REWARD_NAMES)));
 
 export const repRecordedSchema = objectOf({
   rep: id,
@@ -41,13 +42,14 @@ export const repRecordedSchema = objectOf({
   clean: v.optional(flag),
   layout: v.optional(id),
   dummiesOut: v.optional(numberBetween(0, 100)),
-  reward: v.optional(listOf(oneOf(REWARD_NAMES))),
+  reward,
   gotItAnyway: v.optional(flag),
   expectation,
   note: v.optional(text),
   chain: v.optional(listOf(plannedLegSchema)),
   purpose: v.optional(text),
   planRep: v.optional(numberBetween(1, 100)),
+  fromMemory: v.optional(flag),
 });
 export type RepRecorded = v.InferOutput<typeof repRecordedSchema>;
 
@@ -57,12 +59,18 @@ export const repAmendedSchema = objectOf({
   clean: v.optional(flag),
   expectation,
   note: v.optional(text),
+  reward,
+  gotItAnyway: v.optional(flag),
   undoes: v.optional(id),
 });
 export type RepAmended = v.InferOutput<typeof repAmendedSchema>;
 
 export const repStruckSchema = objectOf({ rep: id, why: v.optional(text), undoes: v.optional(id) });
 export type RepStruck = v.InferOutput<typeof repStruckSchema>;
+
+/** Our own kind: a strike is taken back, and the rep stands as before it. */
+export const repRestoredSchema = objectOf({ rep: id, undoes: id });
+export type RepRestored = v.InferOutput<typeof repRestoredSchema>;
 
 /** Our own kind: the chain of this rep is over (or, with `ended` false, goes on after all). */
 export const repEndedSchema = objectOf({ rep: id, ended: v.optional(flag), undoes: v.optional(id) });

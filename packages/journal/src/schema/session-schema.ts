@@ -20,6 +20,7 @@ export const sessionOpenedSchema = objectOf({
   layout: v.optional(id),
   weather: v.optional(weatherSchema),
   plan: v.optional(id),
+  class: v.optional(id),
 });
 export type SessionOpened = v.InferOutput<typeof sessionOpenedSchema>;
 

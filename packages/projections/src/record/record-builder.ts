@@ -103,7 +103,16 @@ export class RecordBuilder {
         this.#onRep(fact, (rep) => rep.addEnded(keyed()));
         break;
       case 'rep-struck':
-        this.#onRep(fact, (rep) => rep.addStruck());
+        this.#onRep(fact, (rep) => rep.addStruck(keyed()));
+        break;
+      case 'rep-restored':
+        this.#onRep(fact, (rep) => rep.addRestored(keyed()));
+        break;
+      case 'voice-noted':
+        this.#onRep(fact, (rep) => rep.addVoice(keyed()));
+        break;
+      case 'voice-dropped':
+        this.#onRep(fact, (rep) => rep.addVoiceDropped(keyed()));
         break;
       default:
         this.#unknown += 1;

@@ -1,13 +1,24 @@
-import type { RepAmended, RepEnded, RepRecorded } from '@sedgeline/journal';
-import { earlier, insertInOrder, type Keyed, later } from './keyed.ts';
-import type { LegRecord, RepRecord } from './training-record.ts';
+import type {
+  RepAmended,
+  RepEnded,
+  RepRecorded,
+  RepRestored,
+  RepStruck,
+  VoiceDropped,
+  VoiceNoted,
+} from '@sedgeline/journal';
+import { earlier, insertInOrder, type Keyed } from './keyed.ts';
+import type { LegRecord, RepRecord, VoiceRecord } from './training-record.ts';
 
 /** Every fact about one rep. The rep that stands is what they come to, whatever order they arrived in. */
 export class RepThread {
   #recorded: Keyed<RepRecorded> | null = null;
-  #ended: Keyed<RepEnded> | null = null;
+  readonly #ends: Keyed<RepEnded>[] = [];
   readonly #amended: Keyed<RepAmended>[] = [];
-  #strikes = 0;
+  readonly #strikes: Keyed<RepStruck>[] = [];
+  readonly #restored: Keyed<RepRestored>[] = [];
+  readonly #voices: Keyed<VoiceNoted>[] = [];
+  readonly #dropped = new Set<string>();
   #rep: RepRecord | null = null;
   /** Facts held here. */
   facts = 0;
@@ -23,13 +34,28 @@ export class RepThread {
   }
 
   addEnded(fact: Keyed<RepEnded>): void {
-    this.#ended = later(this.#ended, fact);
+    insertInOrder(this.#ends, fact);
     this.#touched();
   }
 
-  /** Once struck, always struck: merged anywhere, in any order. */
-  addStruck(): void {
-    this.#strikes += 1;
+  /** Struck while one strike is not taken back: merged anywhere, in any order. */
+  addStruck(fact: Keyed<RepStruck>): void {
+    insertInOrder(this.#strikes, fact);
+    this.#touched();
+  }
+
+  addRestored(fact: Keyed<RepRestored>): void {
+    insertInOrder(this.#restored, fact);
+    this.#touched();
+  }
+
+  addVoice(fact: Keyed<VoiceNoted>): void {
+    insertInOrder(this.#voices, fact);
+    this.#touched();
+  }
+
+  addVoiceDropped({ body }: Keyed<VoiceDropped>): void {
+    this.#dropped.add(body.voice);
     this.#touched();
   }
 
@@ -42,12 +68,25 @@ export class RepThread {
     return this.#amended;
   }
 
+  get strikes(): readonly Keyed<RepStruck>[] {
+    return this.#strikes;
+  }
+
+  get restored(): readonly Keyed<RepRestored>[] {
+    return this.#restored;
+  }
+
   get recorded(): Keyed<RepRecorded> | null {
     return this.#recorded;
   }
 
+  /** What was said last of whether its chain is over. */
   get ended(): Keyed<RepEnded> | null {
-    return this.#ended;
+    return this.#ends.at(-1) ?? null;
+  }
+
+  get ends(): readonly Keyed<RepEnded>[] {
+    return this.#ends;
   }
 
   /** The rep as the record finally has it; `null` while the fact that recorded it is not there. */
@@ -63,13 +102,17 @@ export class RepThread {
 
   #folded(recorded: Keyed<RepRecorded>): RepRecord {
     const { body } = recorded;
-    let { legs, clean, expectation, note } = body;
+    let { legs, clean, expectation, note, reward, gotItAnyway } = body;
     for (const { body: amended } of this.#amended) {
       legs = amended.legs ?? legs;
       clean = amended.clean ?? clean;
       expectation = amended.expectation ?? expectation;
       note = amended.note ?? note;
+      reward = amended.reward ?? reward;
+      gotItAnyway = amended.gotItAnyway ?? gotItAnyway;
     }
+    const takenBack = new Set(this.#restored.map((restored) => restored.body.undoes));
+    const strikes = this.#strikes.filter(({ key }) => !takenBack.has(key.id));
     return {
       rep: body.rep,
       session: body.session,
@@ -91,12 +134,21 @@ export class RepThread {
       layout: body.layout ?? null,
       dummiesOut: body.dummiesOut ?? null,
       note: note ?? null,
-      struck: this.#strikes > 0,
+      struck: strikes.length > 0,
+      struckBy: strikes.every((strike) => strike.body.undoes === undefined)
+        ? strikes.map(({ key }) => key.id)
+        : [],
       amendments: this.#amended.length,
+      reward: reward ?? null,
+      gotItAnyway: gotItAnyway ?? false,
+      fromMemory: body.fromMemory ?? false,
+      voices: this.#voices
+        .filter((noted) => !this.#dropped.has(noted.body.voice))
+        .map(({ atMs, body: { voice, lengthS, sha256 } }): VoiceRecord => ({ voice, atMs, lengthS, sha256 })),
       chain: body.chain ?? null,
       purpose: body.purpose ?? null,
       planRep: body.planRep ?? null,
-      ended: this.#ended !== null && this.#ended.body.ended !== false,
+      ended: this.ended !== null && this.ended.body.ended !== false,
     };
   }
 }

@@ -77,6 +77,7 @@ export class SessionThread {
       handler: body.handler ?? null,
       layout: body.layout ?? null,
       plan: body.plan ?? null,
+      class: body.class ?? null,
       orderKey: opened.key,
       openedAtMs: opened.atMs,
       closedAtMs: this.#closed?.atMs ?? null,

@@ -7,6 +7,16 @@ export type Cause = 'dog' | 'handler' | 'setup' | 'unsure';
 /** What a dog sent without a stop showed. */
 export type Expectation = 'none' | 'hangs-back' | 'stops-unasked';
 
+export type Reward = 'marker' | 'food' | 'play' | 'retrieve' | 'praise';
+
+/** A voice note that was not thrown away. */
+export interface VoiceRecord {
+  readonly voice: string;
+  readonly atMs: number;
+  readonly lengthS: number;
+  readonly sha256: string;
+}
+
 /** A leg as the record finally has it. `cause` is `null` on a good leg, `dog` where it was left out. */
 export interface LegRecord {
   readonly skill: Skill;
@@ -39,7 +49,17 @@ export interface RepRecord {
   readonly dummiesOut: number | null;
   readonly note: string | null;
   readonly struck: boolean;
+  /** The strikes made by hand (not an undone tap) that stand: what bringing it back takes back. */
+  readonly struckBy: readonly string[];
   readonly amendments: number;
+  /** What it was rewarded with; `null` where nobody said. */
+  readonly reward: readonly Reward[] | null;
+  /** True where a miss paid the dog all the same. */
+  readonly gotItAnyway: boolean;
+  /** Put in afterwards, in its place. */
+  readonly fromMemory: boolean;
+  /** What was said of it; the sound lies on the device that heard it. */
+  readonly voices: readonly VoiceRecord[];
   /** The chain as planned, where the program recorded it. */
   readonly chain: readonly AskedLeg[] | null;
   readonly purpose: string | null;
@@ -63,6 +83,8 @@ export interface SessionRecord {
   readonly layout: string | null;
   /** The plan that it follows. */
   readonly plan: string | null;
+  /** The class in which its dog is worked in turn with others. */
+  readonly class: string | null;
   readonly orderKey: OrderKey;
   readonly openedAtMs: number;
   readonly closedAtMs: number | null;

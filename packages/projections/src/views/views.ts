@@ -1,7 +1,7 @@
 import type { Ask, GradeChances, Interval90, Skill } from '@sedgeline/engine/ability';
 import type { RepPicture } from '@sedgeline/engine/ground';
 import type { NextAnswer, PlannedRep, Reason } from '@sedgeline/engine/session';
-import type { AskedLeg, Expectation, LegRecord } from '../record/training-record.ts';
+import type { AskedLeg, Expectation, LegRecord, Reward, VoiceRecord } from '../record/training-record.ts';
 import type { TapFact } from '../tap-fact.ts';
 
 /** One line of the Dogs screen. */
@@ -87,6 +87,23 @@ export interface RepSummary {
   readonly expectation: Expectation;
   readonly purpose: string | null;
   readonly amendments: number;
+  readonly note: string | null;
+  readonly reward: readonly Reward[] | null;
+  readonly gotItAnyway: boolean;
+  readonly fromMemory: boolean;
+  readonly voices: readonly VoiceRecord[];
+}
+
+/** Dogs worked in turn: a session each, in the order in which they were opened. */
+export interface InTurnView {
+  readonly class: string;
+  readonly dogs: readonly {
+    readonly session: string;
+    readonly dog: string;
+    readonly name: string;
+    readonly reps: number;
+    readonly isOpen: boolean;
+  }[];
 }
 
 /** All that Work shows about one session. */
@@ -107,7 +124,12 @@ export interface WorkView {
     readonly chain: readonly AskedLeg[];
     readonly clean: boolean;
     readonly purpose: string | null;
+    readonly reward: readonly Reward[] | null;
+    readonly gotItAnyway: boolean;
+    readonly voices: readonly VoiceRecord[];
   } | null;
+  /** The dogs worked in turn with this one; `null` where it is worked alone. */
+  readonly inTurn: InTurnView | null;
   /** The chain in hand, or the one suggested: what the card draws and the pad grades. */
   readonly asked: PlannedRep | null;
   readonly picture: RepPicture | null;
@@ -116,6 +138,8 @@ export interface WorkView {
   readonly repsSinceBreak: number;
   readonly lastBreakOrStartMs: number;
   readonly done: readonly RepSummary[];
+  /** Reps that were taken out by hand, with the strikes that bringing them back takes back. */
+  readonly struck: readonly (RepSummary & { readonly struckBy: readonly string[] })[];
   /** The last tap that can be undone, with the facts that undo it; `null` when there is none, or the session is closed. */
   readonly undo: { readonly rep: string; readonly fact: string; readonly facts: readonly TapFact[] } | null;
   readonly cleanShareWanted: number;

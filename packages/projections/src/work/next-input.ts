@@ -14,6 +14,7 @@ import type { AbilityTimeline } from '../timeline/ability-timeline.ts';
 import { ageMonths, earlierSessionsOnGround } from '../timeline/dog-walk.ts';
 import { repsSinceBreakNow } from '../timeline/rep-order.ts';
 import { atHandOn } from './at-hand.ts';
+import { amongOthers, othersInTurn } from './in-turn.ts';
 
 const MINUTE_MS = 60_000;
 const DAY_MS = 86_400_000;
@@ -46,10 +47,11 @@ export function nextInput(
     repsSinceBreak: repsSinceBreakNow(session),
   };
   const skills = Object.keys(walk.legs) as Skill[];
+  const others = othersInTurn(record, session);
   const goals = [...record.goals.values()].filter((goal) => goal.dog === dog).flatMap((goal) => goal.asks);
   return {
     filter: timeline.filter,
-    question: (skill: Skill, ask: Ask) => timeline.question(dog, skill, ask, at, record),
+    question: (skill: Skill, ask: Ask) => timeline.question(dog, skill, amongOthers(ask, others), at, record),
     successes: new Map(skills.map((skill) => [skill, walk.successes[skill] ?? []])),
     worked: skills.map((skill) => ({
       skill,
@@ -68,13 +70,18 @@ export function nextInput(
     ),
     plan: planInHand(record, session),
     focus: session.focus,
-    minutes: Math.max(0, (atMs - session.openedAtMs) / MINUTE_MS),
-    minutesSinceBreak: Math.max(0, (atMs - lastBreakOrStartMs(session)) / MINUTE_MS),
+    minutes: ownMinutes(session.openedAtMs, atMs, others),
+    minutesSinceBreak: ownMinutes(lastBreakOrStartMs(session), atMs, others),
     repsSinceBreak: at.repsSinceBreak,
     breaks: session.breaks.length,
     cleanShareWanted: wantedCleanShare(walk.cleanSends),
     random: seededRandom(mixed(seed, session.session, reps.length)),
   };
+}
+
+/** Minutes of a dog's own work since a moment: among others it works its share of them and waits the rest (our judgement, 2026). */
+function ownMinutes(sinceMs: number, atMs: number, others: number | null): number {
+  return Math.max(0, (atMs - sinceMs) / MINUTE_MS / ((others ?? 0) + 1));
 }
 
 function workedRep(rep: RepRecord, focus: Skill | null): WorkedRep {

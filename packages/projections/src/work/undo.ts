@@ -14,7 +14,7 @@ function undoneBy({ fact }: Tap): string | null {
   return 'undoes' in body && typeof body.undoes === 'string' ? body.undoes : null;
 }
 
-const AMENDED_FIELDS = ['legs', 'clean', 'expectation', 'note'] as const;
+const AMENDED_FIELDS = ['legs', 'clean', 'expectation', 'note', 'reward', 'gotItAnyway'] as const;
 
 /**
  * The last tap of a session that stands, and the facts that take it back. Facts are never removed: an undone tap and its
@@ -28,6 +28,9 @@ export function lastUndo(threads: readonly RepThread[]): WorkView['undo'] {
   const rep = thread.recorded?.body.rep;
   if (rep === undefined) return null;
   const undoes = fact.key.id;
+  if (fact.fact.kind === 'rep-struck') {
+    return { rep, fact: undoes, facts: [{ kind: 'rep-restored', body: { rep, undoes } }] };
+  }
   if (fact === thread.recorded) {
     return { rep, fact: undoes, facts: [{ kind: 'rep-struck', body: { rep, why: 'undone', undoes } }] };
   }
@@ -40,13 +43,22 @@ export function lastUndo(threads: readonly RepThread[]): WorkView['undo'] {
   return { rep, fact: undoes, facts: [{ kind: 'rep-amended', body: { rep, ...body, undoes } }] };
 }
 
-/** Taps in order, without those that were undone and those of struck reps. */
+/**
+ * Taps in order, without those that were undone, those of reps whose recording was undone, and recordings from memory: their
+ * place in the order is not that of the tap. Of a rep taken out by hand only the taking out is left to undo.
+ */
 function standingTaps(threads: readonly RepThread[]): Tap[] {
   const all = threads
-    .filter((thread) => thread.rep()?.struck === false)
     .flatMap((thread): Tap[] => {
+      const rep = thread.rep();
+      if (rep === null) return [];
+      if (rep.struck) {
+        const byHand = thread.strikes.filter(({ key }) => rep.struckBy.includes(key.id));
+        return byHand.map((fact) => ({ thread, fact }));
+      }
       const ended = thread.ended?.body.ended === false ? null : thread.ended;
-      return [thread.recorded, ...thread.amendments, ended]
+      const recorded = rep.fromMemory ? null : thread.recorded;
+      return [recorded, ...thread.amendments, ended]
         .filter((fact) => fact !== null)
         .map((fact) => ({ thread, fact }));
     })
@@ -66,6 +78,8 @@ function fieldsBefore(
     clean: recorded?.clean ?? false,
     expectation: recorded?.expectation ?? 'none',
     note: recorded?.note ?? '',
+    reward: recorded?.reward ?? [],
+    gotItAnyway: recorded?.gotItAnyway ?? false,
   };
   const amended = taps
     .filter((tap) => tap.thread === thread && tap.fact.fact.kind === 'rep-amended')
