@@ -71,9 +71,9 @@ export function shapeOfMark(mark: Mark, isSmall: boolean): Shape {
     case 'chosen':
       return {
         tag: 'circle',
-        at: { cx: n(mark.at.x), cy: n(mark.at.y), r: 23 },
+        at: { cx: n(mark.at.x), cy: n(mark.at.y), r: 24 },
         data: { mark: 'chosen' },
-        paint: { stroke: 'sedge', width: 3, dash: '5 6' },
+        paint: { stroke: 'sedge', width: 3 },
       };
     case 'thing':
       return shapeOfThing(mark);

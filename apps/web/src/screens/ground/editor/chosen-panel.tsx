@@ -31,7 +31,7 @@ export function ChosenPanel({ part, layout, live, judged, upDeg, step, onWholePa
   const words = useWords();
   const { editor } = words.ground;
   return (
-    <section className="edit-panel edit-chosen" aria-labelledby="edit-chosen-title">
+    <section className="edit-panel edit-chosen not-printed" aria-labelledby="edit-chosen-title">
       <h2 id="edit-chosen-title">{nameOfPart(part, judged.names, words)}</h2>
       <ChosenFigures part={part} layout={layout} judged={judged} live={live} />
       <PlaceFields part={part} layout={layout} step={step} />

@@ -23,7 +23,7 @@ export function WindFields({ layout, step }: { readonly layout: EditedLayout; re
   const put = (fromDeg: number | null, speed: number | null) =>
     step({ step: 'edit', edit: { do: 'wind', fromDeg, mPerS: speed } });
   return (
-    <fieldset className="edit-panel edit-wind">
+    <fieldset className="edit-panel edit-wind not-printed">
       <legend>{wind.title}</legend>
       <div className="edit-pair">
         <TextEntry
