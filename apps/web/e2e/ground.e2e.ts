@@ -147,6 +147,32 @@ test('what was drawn and not saved is there after a reload, and can be let go', 
   await expect(handle(page, said.picture.thing('hazard', 'asked'))).toHaveCount(1);
   await page.getByRole('button', { name: editor.beginAfresh }).click();
   await expect(handle(page, said.picture.thing('hazard', 'asked'))).toHaveCount(0);
+  await page.reload();
+  await expect(handle(page, editor.you)).toBeVisible();
+  await expect(page.getByText(editor.draft)).toBeHidden();
+});
+
+test('handler and send point are two things: parted, moved apart, put together again', async ({ page }) => {
+  await page.goto('/grounds/-/new/fence-line');
+  await handle(page, editor.you).focus();
+  await page.getByRole('button', { name: editor.sendApart }).click();
+  const dog = handle(page, editor.dog);
+  await expect(dog).toHaveAttribute('aria-label', /, 6 m, 8 paces, at 0°$/);
+  await dog.focus();
+  await page.keyboard.press('Shift+ArrowUp');
+  await expect(dog).toHaveAttribute('aria-label', /, 11 m, /);
+  // The dummy lies 40 m from the handler and 29 m from where the dog is sent now.
+  await expect(handle(page, said.picture.thing('dummy', 'asked'))).toHaveAttribute('aria-label', /, 29 m, /);
+  await save(page);
+  await dog.focus();
+  await page.getByRole('button', { name: editor.sendTogether }).click();
+  await expect(dog).toHaveCount(0);
+  await save(page);
+  const [apart, together] = await drawnLayouts(page);
+  expect(apart?.sendFrom).toEqual({ eastM: 0, northM: 11 });
+  expect(together?.sendFrom).toBeUndefined();
+  // Saved twice, it is one layout.
+  expect(together?.layout).toBe(apart?.layout);
 });
 
 test('bad figures are told where they are typed, and nothing moves', async ({ page }) => {

@@ -5,7 +5,7 @@ import type { EditedLayout } from '../screens/ground/editor/layout-edit.ts';
 import { layoutAddress } from '../screens/ground/ground-address.ts';
 import { append, groundsOf, newId } from '../state/kennel.ts';
 import { useKennel } from '../state/kennel-store.ts';
-import { dropLayout, layoutLeft, leaveLayout } from '../state/layout-drafts.ts';
+import { draftKey, dropLayout, layoutLeft, leaveLayout } from '../state/layout-drafts.ts';
 import type { GroundsView } from '../workers/ground-desk.ts';
 import { Framed } from './framed.tsx';
 import { Opening } from './opening.tsx';
@@ -111,7 +111,7 @@ function LayoutInHand({
   const [, go] = useLocation();
   const record = useKennel((s) => s.record);
   const isNew = 'start' in from;
-  const key = JSON.stringify([record, ground, isNew ? `new ${from.start}` : from.layout]);
+  const key = draftKey(record, ground, isNew ? `new ${from.start}` : from.layout);
   // Read once: what is drawn from here on is in the editor.
   const [left] = useState(() => layoutLeft(key));
   const id = useRef(isNew ? null : from.layout);

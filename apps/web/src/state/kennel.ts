@@ -14,6 +14,7 @@ import type { KennelCalls, KennelPush, RecordName, Tap, TapAnswer } from '../wor
 import type { PlanningCalls } from '../workers/planning-desk.ts';
 import { callThrough, type Remote } from '../workers/rpc.ts';
 import { startWorker } from './kennel-port.ts';
+import { dropLayoutsOf } from './layout-drafts.ts';
 import { startRecord, takePush, useKennel } from './kennel-store.ts';
 import { dropPlans } from './plan-drafts.ts';
 import { useSettings } from './settings.ts';
@@ -44,6 +45,7 @@ export async function openRecord(record: RecordName): Promise<string | null> {
 export async function leaveDemo(): Promise<void> {
   await worker().leaveDemo();
   dropPlans({ record: 'demo' });
+  dropLayoutsOf('demo');
   await openRecord('mine');
 }
 

@@ -2,6 +2,7 @@ import { THING_KINDS } from '@sedgeline/journal';
 import { create } from 'zustand';
 import { persist } from 'zustand/middleware';
 import type { EditedLayout } from '../screens/ground/editor/layout-edit.ts';
+import type { RecordName } from '../workers/kennel-calls.ts';
 
 interface LayoutDrafts {
   readonly drafts: Readonly<Record<string, EditedLayout>>;
@@ -29,6 +30,17 @@ export function dropLayout(key: string): void {
     return { drafts: rest };
   });
 }
+
+/** Everything left unsaved in a record that is gone. */
+export function dropLayoutsOf(record: RecordName): void {
+  useLayoutDrafts.setState(({ drafts }) => ({
+    drafts: Object.fromEntries(Object.entries(drafts).filter(([key]) => !key.startsWith(`["${record}",`))),
+  }));
+}
+
+/** Where a draft is kept: which record, which ground, which layout. */
+export const draftKey = (record: RecordName, ground: string | null, layout: string): string =>
+  JSON.stringify([record, ground, layout]);
 
 function isPlace(value: unknown): boolean {
   const place = value as { eastM?: unknown; northM?: unknown } | null;

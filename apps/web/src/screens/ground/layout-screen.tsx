@@ -1,6 +1,5 @@
-import type { StartingLayoutCode } from '@sedgeline/engine/ground';
 import { STARTING_LAYOUT_CODES } from '@sedgeline/engine/ground';
-import { useCallback, useMemo } from 'react';
+import { useCallback, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import { useWords } from '../../parts/words-context.tsx';
 import type { GroundsView } from '../../workers/ground-desk.ts';
@@ -38,12 +37,20 @@ export function LayoutScreen(props: LayoutScreenProps) {
     const { layout: _, ground: __, drawnAtMs: ___, name, ...drawn } = onRecord;
     return name === null ? drawn : { ...drawn, name };
   }, [start, onRecord, words]);
-  const keep = useCallback((layout: EditedLayout) => onDraft(layout), [onDraft]);
-  const code = STARTING_LAYOUT_CODES.find((each): each is StartingLayoutCode => each === start);
+  const [name, setName] = useState((left ?? saved)?.name);
+  const keep = useCallback(
+    (layout: EditedLayout, isUnsaved: boolean) => {
+      setName(layout.name);
+      if (isUnsaved) onDraft(layout);
+      else onDropDraft();
+    },
+    [onDraft, onDropDraft],
+  );
+  const code = STARTING_LAYOUT_CODES.find((each) => each === start);
   return (
     <section className="grounds layout-screen" aria-labelledby="layout-title">
       <div className="screen-head">
-        <h1 id="layout-title">{saved?.name ?? onRecord?.name ?? say.nameless}</h1>
+        <h1 id="layout-title">{name ?? say.nameless}</h1>
         <p className="soft">
           <Link href={groundAddress(ground)}>{here?.name ?? say.noGround}</Link>
         </p>
@@ -58,7 +65,7 @@ export function LayoutScreen(props: LayoutScreenProps) {
           caution={code === undefined ? null : say.starting(code).caution}
           otherGrounds={view.grounds.filter((one) => one.ground !== ground)}
           newId={newId}
-          onDraft={keep}
+          onDrawn={keep}
           onDropDraft={onDropDraft}
           onSave={onSave}
           onCopy={onCopy}

@@ -136,6 +136,15 @@ const Handles = memo(function Handles({
         .join(', ')}
       transform={`translate(${at.x.toFixed(1)} ${at.y.toFixed(1)})`}
       onFocus={() => onChoose(part)}
+      onKeyDown={(event) => {
+        if (event.key !== 'Enter' && event.key !== ' ') return;
+        event.preventDefault();
+        onChoose(part);
+      }}
+      // A click without a pointer is a screen reader's; the board itself takes what a pointer does.
+      onClick={({ detail }) => {
+        if (detail === 0) onChoose(part);
+      }}
     >
       <circle r={REACH} />
     </g>

@@ -34,8 +34,8 @@ export interface LayoutEditorProps {
   readonly caution: string | null;
   readonly otherGrounds: readonly { readonly ground: string; readonly name: string }[];
   readonly newId: () => string;
-  /** Every change, before it is saved. */
-  readonly onDraft: (layout: EditedLayout) => void;
+  /** After every change: the layout, and whether that is other than what stands in the record. */
+  readonly onDrawn: (layout: EditedLayout, isUnsaved: boolean) => void;
   readonly onDropDraft: () => void;
   /** Resolves with whether it is on disk. */
   readonly onSave: (layout: EditedLayout) => Promise<boolean>;
@@ -44,7 +44,7 @@ export interface LayoutEditorProps {
 
 /** Draws a layout: by thumb, by mouse and by keys alone; figures live. */
 export function LayoutEditor(props: LayoutEditorProps) {
-  const { saved, left, isNew, caution, otherGrounds, newId, onDraft, onDropDraft, onSave, onCopy } = props;
+  const { saved, left, isNew, caution, otherGrounds, newId, onDrawn, onDropDraft, onSave, onCopy } = props;
   const words = useWords();
   const { editor } = words.ground;
   const { layout, chosen, history, step } = useLayoutEdit(left ?? saved);
@@ -63,8 +63,9 @@ export function LayoutEditor(props: LayoutEditorProps) {
   const isUnsaved = layout !== standing;
   const isTouched = history.past.length > 0;
   useEffect(() => {
-    if (isTouched && isUnsaved) onDraft(layout);
-  }, [layout, isTouched, isUnsaved, onDraft]);
+    // What a new layout begins from is there again without being kept.
+    if (isTouched) onDrawn(layout, isUnsaved && layout !== saved);
+  }, [layout, saved, isTouched, isUnsaved, onDrawn]);
   const save = async () => {
     const isOnDisk = await onSave(layout);
     setStanding(layout);
