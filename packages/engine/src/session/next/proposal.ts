@@ -192,16 +192,19 @@ export function knownChains(input: NextInput, skill: Skill): { legs: readonly La
 }
 
 /** What can be asked of a skill: each known chain as it was, and with one field of its leg one step harder or easier
- * (`ways`). */
+ * (`ways`); `most` bounds the chains, newest first. */
 export function proposals(
   input: NextInput,
   skill: Skill,
   ways: readonly StepWay[] = ['harder', 'easier'],
+  most = Number.POSITIVE_INFINITY,
 ): Proposal[] {
-  return knownChains(input, skill).flatMap(({ legs, focus }) => [
-    proposed(input, legs, focus),
-    ...ways.flatMap((way) => steps(input, legs, focus, way)),
-  ]);
+  return knownChains(input, skill)
+    .slice(0, most)
+    .flatMap(({ legs, focus }) => [
+      proposed(input, legs, focus),
+      ...ways.flatMap((way) => steps(input, legs, focus, way)),
+    ]);
 }
 
 /** The chain with each field of its leg moved one step, where it can be. */

@@ -49,7 +49,7 @@ export type MayAsk = (legs: readonly LaidLeg[]) => boolean;
  * other parts of the way, and the easy end. Each stated for the beginning of the session.
  */
 export function candidatesFor(input: NextInput, skill: Skill, mayAsk: MayAsk): Proposal[] {
-  const known = proposals(input, skill);
+  const known = proposals(input, skill, ['harder', 'easier'], STEPPED_CHAINS);
   const all = [...known, ...elsewhere(input, skill), easyRep(input, skill)];
   const seen = new Set<string>();
   return all.filter((proposal) => {
@@ -59,6 +59,9 @@ export function candidatesFor(input: NextInput, skill: Skill, mayAsk: MayAsk): P
     return true;
   });
 }
+
+/** Known chains that are tried harder and easier: the newest. */
+const STEPPED_CHAINS = 5;
 
 /** Parts of the way that stops are tried at, beside those of the record. */
 const WAYS = [0.2, 0.35, 0.5, 0.65, 0.8] as const;
