@@ -31,6 +31,7 @@ export function drawLayout(ground: DemoGround, size: number, weather: Weather, d
   const onGround = ground.added.ground as keyof typeof hazards;
   return {
     layout: layoutName(ground, size),
+    name: `Stop and cast, ${sizeM} m`,
     ground: ground.added.ground,
     handlerAt: { eastM: 0, northM: 0 },
     things: [

@@ -6,8 +6,8 @@ import { sessionMinutes } from '../next/next-rep.ts';
  * 2026, common practice, no source.
  */
 const LONGEST = { minutes: 25, reps: 20 } as const;
-/** A puppy is asked little, and often. */
-const PUPPY_REPS = 8;
+/** A puppy is asked little, and often; and so is a dog of which nothing is known. */
+const FEW_REPS = 8;
 export const YOUNG_MONTHS = CARE_LIMITS.grownMonths;
 
 /** The contract's limits for puppies and heat, for what a plan says of itself. */
@@ -18,16 +18,17 @@ export const MOST_IN = {
   heatMinutes: CARE_LIMITS.hotMinutes,
 } as const;
 
-/** Most minutes and reps of a session: what was asked for, the dog's age, the heat, and that short sessions teach best. */
+/** Most minutes and reps of a session: what was asked for, the dog's age and record, the heat, and that short sessions teach best. */
 export function mostOf(
   minutes: number,
   ageMonths: number | null,
   heat: Heat,
+  isNew: boolean,
 ): { readonly minutes: number; readonly reps: number } {
   const isYoung = ageMonths !== null && ageMonths < YOUNG_MONTHS;
   const most = Math.min(minutes, LONGEST.minutes, isYoung ? sessionMinutes(ageMonths) : LONGEST.minutes);
   const isPuppy = ageMonths !== null && ageMonths < MOST_IN.puppyMonths;
-  const reps = isPuppy ? PUPPY_REPS : LONGEST.reps;
+  const reps = isPuppy || isNew ? FEW_REPS : LONGEST.reps;
   if (heat === 'fine') return { minutes: most, reps };
   return heat === 'none'
     ? { minutes: 0, reps: 0 }
