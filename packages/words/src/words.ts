@@ -15,6 +15,7 @@ import { dogWords } from './screens/dog.ts';
 import { dogsWords } from './screens/dogs.ts';
 import { groundWords } from './screens/ground.ts';
 import { planScreenWords } from './screens/plan-screen.ts';
+import { keepingWords } from './screens/keeping.ts';
 import { progressWords } from './screens/progress.ts';
 import { proofingWords } from './screens/proofing.ts';
 import { seasonScreenWords } from './screens/season-screen.ts';
@@ -71,6 +72,7 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
     shell: shellWords(),
     dogs: dogsWords(t),
     dog: dogWords(t),
+    keeping: keepingWords(t),
     ground: groundWords(t),
     progress: progressWords(t, ask, chances, time),
     proofing: proofingWords(t, trade, chances, time),

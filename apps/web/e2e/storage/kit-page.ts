@@ -1,6 +1,8 @@
 import { kitFact, storeKitCases } from '@sedgeline/journal/store-kit';
 import { deleteIdbStore, type IdbStore, openIdbStore } from '../../src/storage/idb-store.ts';
+import { callThrough, type Remote } from '../../src/workers/rpc.ts';
 import { idbPlace } from './idb-place.ts';
+import type { OpfsKitCalls } from './opfs-kit-worker.ts';
 
 /** What the page offers to the test that drives it. */
 export interface KitPage {
@@ -71,6 +73,8 @@ const kitPage: KitPage = {
 declare global {
   interface Window {
     kitPage: KitPage;
+    opfsKit: Remote<OpfsKitCalls>;
   }
 }
 window.kitPage = kitPage;
+window.opfsKit = callThrough<OpfsKitCalls, never>(new Worker('/opfs-kit-worker.js'), () => undefined);

@@ -9,24 +9,17 @@ export interface KitServer {
   close(): Promise<void>;
 }
 
-/** Bundles the page and serves it on a free port. */
+/** Bundles the page and its worker and serves them on a free port. */
 export async function startKitServer(): Promise<KitServer> {
-  const bundle = await build({
-    entryPoints: [fileURLToPath(new URL('./kit-page.ts', import.meta.url))],
-    bundle: true,
-    write: false,
-    format: 'iife',
-    target: 'es2023',
-    logLevel: 'error',
-  });
-  const script = bundle.outputFiles[0]!.text;
+  const scripts = new Map([
+    ['/kit-page.js', await bundled('./kit-page.ts')],
+    ['/opfs-kit-worker.js', await bundled('./opfs-kit-worker.ts')],
+  ]);
   const server = createServer((request, response) => {
-    const isScript = request.url === '/kit-page.js';
-    response.setHeader(
-      'content-type',
-      isScript ? 'text/javascript; charset=utf-8' : 'text/html; charset=utf-8',
-    );
-    response.end(isScript ? script : '<!doctype html><title>Kit</title><script src="/kit-page.js"></script>');
+    const script = scripts.get(request.url ?? '');
+    const type = script === undefined ? 'text/html' : 'text/javascript';
+    response.setHeader('content-type', `${type}; charset=utf-8`);
+    response.end(script ?? '<!doctype html><title>Kit</title><script src="/kit-page.js"></script>');
   });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   return {
@@ -37,4 +30,16 @@ export async function startKitServer(): Promise<KitServer> {
         server.closeAllConnections();
       }),
   };
+}
+
+async function bundled(entry: string): Promise<string> {
+  const bundle = await build({
+    entryPoints: [fileURLToPath(new URL(entry, import.meta.url))],
+    bundle: true,
+    write: false,
+    format: 'iife',
+    target: 'es2023',
+    logLevel: 'error',
+  });
+  return bundle.outputFiles[0]!.text;
 }

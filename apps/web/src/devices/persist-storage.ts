@@ -1,16 +1,25 @@
-/** What the browser says of keeping the record: promised, not promised yet, refused when asked, or it does not say. */
-export type Keeping = 'kept' | 'not-kept' | 'refused' | 'unknown';
+import { readKept, writeKept } from './record-marker.ts';
+
+/** What the browser says of keeping the record: promised, not promised yet, a promise taken back, refused when asked, or it does not say. */
+export type Keeping = 'kept' | 'not-kept' | 'revoked' | 'refused' | 'unknown';
 
 /** Whether the record is promised to be kept, without asking for it. */
 export async function readKeeping(): Promise<Keeping> {
   if (!navigator.storage?.persisted) return 'unknown';
-  return (await navigator.storage.persisted()) ? 'kept' : 'not-kept';
+  if (await navigator.storage.persisted()) return promised();
+  return readKept() ? 'revoked' : 'not-kept';
 }
 
 /** Asks the browser to keep the record; a refusal is no failure, it is shown and a file is offered. */
 export async function askToKeep(): Promise<Keeping> {
   if (!navigator.storage?.persist) return 'unknown';
-  return (await navigator.storage.persist()) ? 'kept' : 'refused';
+  return (await navigator.storage.persist()) ? promised() : 'refused';
+}
+
+/** Noted, so that a promise that is taken back can be told from one that was never given. */
+function promised(): Keeping {
+  writeKept();
+  return 'kept';
 }
 
 /** Room used and room there is, in bytes; `null` where the browser does not say. */

@@ -9,6 +9,7 @@ import { Shell } from '../screens/shell/shell.tsx';
 import { NotSavedBar } from '../screens/work/not-saved-bar.tsx';
 import { leaveDemo } from '../state/kennel.ts';
 import { useKennel } from '../state/kennel-store.ts';
+import { KeepingNews } from './keeping-news.tsx';
 
 /** A screen in its frame, with what must be told over it: the demo, what was not saved, a newer program. */
 export function Framed({ here, children }: { readonly here: PlaceName; readonly children: ReactNode }) {
@@ -40,6 +41,7 @@ function Banners() {
       )}
       {fault !== null && <Notice tone="care">{work.fault(fault)}</Notice>}
       {damage > 0 && <Notice tone="care">{work.damage(damage)}</Notice>}
+      <KeepingNews />
       <NotSavedBar />
       {isWaiting && !hasOpenSession && (
         <Notice action={<Button onClick={take}>{shell.takeNewVersion}</Button>}>{shell.newVersion}</Notice>

@@ -1,3 +1,4 @@
+import type { BroughtBack } from '@sedgeline/words';
 import { useEffect, useState } from 'react';
 import { useLocation } from 'wouter';
 import { version } from '../../package.json';
@@ -5,7 +6,7 @@ import { useInstall } from '../devices/install-prompt.ts';
 import { askToKeep, type Keeping, readKeeping, readRoom } from '../devices/persist-storage.ts';
 import { useWords } from '../parts/words-context.tsx';
 import { SetupScreen } from '../screens/setup/setup-screen.tsx';
-import { factsAsLines, leaveDemo, openRecord } from '../state/kennel.ts';
+import { bringBack, factsAsLines, leaveDemo, openRecord } from '../state/kennel.ts';
 import { useKennel } from '../state/kennel-store.ts';
 import { saveFile } from '../state/save-file.ts';
 import { useSettings } from '../state/settings.ts';
@@ -24,6 +25,8 @@ export function SetupPlace() {
   const [keeping, setKeeping] = useState<Keeping>('unknown');
   const [room, setRoom] = useState<Awaited<ReturnType<typeof readRoom>>>(null);
   const [exported, setExported] = useState<{ readonly facts: number; readonly name: string } | null>(null);
+  const hasCopy = useKennel((s) => (s.record === 'mine' ? (s.copies?.hasCopy ?? null) : null));
+  const [broughtBack, setBroughtBack] = useState<BroughtBack | null>(null);
   useEffect(() => {
     void readKeeping().then(setKeeping);
     void readRoom().then(setRoom);
@@ -50,6 +53,9 @@ export function SetupPlace() {
         keeping={keeping}
         room={room}
         exported={exported}
+        hasCopy={hasCopy}
+        broughtBack={broughtBack}
+        onBringBack={(file) => void file.text().then(bringBack).then(setBroughtBack)}
         onExport={() => void exportRecord()}
         onAskToKeep={() => void askToKeep().then(setKeeping)}
       />

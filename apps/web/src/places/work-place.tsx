@@ -6,6 +6,7 @@ import { WorkScreen } from '../screens/work/work-screen.tsx';
 import { useKennel } from '../state/kennel-store.ts';
 import { Framed } from './framed.tsx';
 import { Opening } from './opening.tsx';
+import { KeepingNews } from './keeping-news.tsx';
 import { useTitle } from './use-title.ts';
 
 /** A session: bare while it is open, so that the whole screen is the field card and the pad; framed once it is closed. */
@@ -17,7 +18,13 @@ export function WorkPlace({ session }: { readonly session: string }) {
   });
   const isNowhere = useKennel((s) => s.isReady && s.work?.session === session && s.work.screen === null);
   if (isNowhere) return <Redirect to="/work" replace />;
-  if (closed === null) return <WorkScreen session={session} />;
+  if (closed === null)
+    return (
+      <>
+        <KeepingNews />
+        <WorkScreen session={session} />
+      </>
+    );
   return (
     <Framed here="work">
       <SessionSummary view={closed} said={work.said.closed} />

@@ -1,5 +1,6 @@
 import type { DogsView, StandingView } from '@sedgeline/projections';
 import { create } from 'zustand';
+import { readMarker, writeMarker } from '../devices/record-marker.ts';
 import type { KennelPush, NotSaved, RecordName, WorkScreen } from '../workers/kennel-calls.ts';
 
 /** What the screens show: the worker's latest views. Screens select narrow slices of it. */
@@ -16,6 +17,10 @@ export interface KennelState {
   } | null;
   readonly notSaved: NotSaved | null;
   readonly damage: readonly { readonly where: string; readonly message: string }[];
+  /** Record and second copy, once they were compared. */
+  readonly copies: { readonly restored: number; readonly hasCopy: boolean } | null;
+  /** How many facts were here when the program was last used, and are gone from both copies. */
+  readonly missing: number;
   /** What could not even be started (the worker itself), in the browser's words. */
   readonly fault: string | null;
 }
@@ -27,6 +32,8 @@ const EMPTY: Omit<KennelState, 'record'> = {
   work: null,
   notSaved: null,
   damage: [],
+  copies: null,
+  missing: 0,
   fault: null,
 };
 
@@ -43,6 +50,7 @@ export function takePush(push: KennelPush): void {
   switch (push.view) {
     case 'dogs':
       useKennel.setState({ dogs: push.dogs, isReady: !push.rough });
+      if (!push.rough) rememberRecord();
       break;
     case 'standing':
       useKennel.setState({ standing: { dog: push.dog, view: push.standing } });
@@ -56,7 +64,30 @@ export function takePush(push: KennelPush): void {
     case 'damage':
       useKennel.setState({ damage: push.damage });
       break;
+    case 'copies': {
+      const { restored, hasCopy, facts } = push;
+      useKennel.setState({ copies: { restored, hasCopy }, missing: missingFrom(push.record, facts) });
+      rememberRecord();
+      break;
+    }
     case 'record-left':
       break;
   }
 }
+
+/** The handler has read what came back or is gone; from here the record is what is there. */
+export function dismissKeepingNews(): void {
+  const { copies } = useKennel.getState();
+  useKennel.setState({ missing: 0, copies: copies === null ? null : { ...copies, restored: 0 } });
+  rememberRecord();
+}
+
+/** Notes how much there is, so that a loss of everything else can be told: once the copies were compared, and not while a loss stands unread. */
+function rememberRecord(): void {
+  const { record, copies, missing, dogs, notSaved } = useKennel.getState();
+  if (record !== 'mine' || copies === null || missing > 0 || dogs === null) return;
+  writeMarker(dogs.facts - (notSaved?.count ?? 0));
+}
+
+const missingFrom = (record: RecordName, facts: number): number =>
+  record === 'mine' ? Math.max(0, readMarker() - facts) : 0;

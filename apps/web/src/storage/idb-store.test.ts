@@ -3,7 +3,7 @@ import { kitFact, storeKitCases } from '@sedgeline/journal/store-kit';
 import { openDB } from 'idb';
 import { afterEach, describe, expect, it } from 'vitest';
 import { idbPlace } from '../../e2e/storage/idb-place.ts';
-import { idbFailure } from './idb-failure.ts';
+import { browserFailure } from './browser-failure.ts';
 import { openFactDatabase } from './idb-schema.ts';
 import { deleteIdbStore, type IdbStore, openIdbStore } from './idb-store.ts';
 
@@ -112,6 +112,6 @@ describe('IndexedDB store: blocks and tabs', () => {
     [new DOMException('The database connection is closing.', 'InvalidStateError'), 'STORE_CLOSED'],
     [new TypeError('a bug'), 'STORE_BROKEN'],
   ])('takes %s for %s', (error, code) => {
-    expect(idbFailure(error).code).toBe(code);
+    expect(browserFailure(error).code).toBe(code);
   });
 });

@@ -1,9 +1,10 @@
 import { appendLines, type FactStore, type StoredFacts, type StoreResult } from '@sedgeline/journal';
 import { deleteDB, type IDBPDatabase } from 'idb';
+import { browserFailure, CLOSED_FAILURE } from './browser-failure.ts';
 import { inWriteTransaction, moveIntoBlocks, writeNewLines } from './idb-append.ts';
-import { CLOSED_FAILURE, idbFailure } from './idb-failure.ts';
 import { loadFacts } from './idb-load.ts';
 import { type FactDatabase, openFactDatabase } from './idb-schema.ts';
+import { storedNote } from './stored-note.ts';
 
 /** The journal in the browser's database. */
 export interface IdbStore extends FactStore {
@@ -31,7 +32,7 @@ export async function openIdbStore(name: string): Promise<StoreResult<IdbStore>>
     }
     return { ok: true, value: storeOver(opened, () => isLost) };
   } catch (error) {
-    return { ok: false, failure: idbFailure(error) };
+    return { ok: false, failure: browserFailure(error) };
   }
 }
 
@@ -41,7 +42,7 @@ export async function deleteIdbStore(name: string): Promise<StoreResult<null>> {
     await deleteDB(name);
     return { ok: true, value: null };
   } catch (error) {
-    return { ok: false, failure: idbFailure(error) };
+    return { ok: false, failure: browserFailure(error) };
   }
 }
 
@@ -75,7 +76,7 @@ function storeOver(db: IDBPDatabase<FactDatabase>, isLost: () => boolean): IdbSt
       try {
         return await work();
       } catch (error) {
-        return { ok: false, failure: isLost() ? CLOSED_FAILURE : idbFailure(error) };
+        return { ok: false, failure: isLost() ? CLOSED_FAILURE : browserFailure(error) };
       }
     };
     const promise = run();
@@ -100,7 +101,7 @@ function storeOver(db: IDBPDatabase<FactDatabase>, isLost: () => boolean): IdbSt
         if (recent >= PACK_FROM) void pack();
         return { ok: true, value: { facts, damage } };
       }),
-    readNote: (name) => answer(async () => ({ ok: true, value: noteOf(await db.get('notes', name)) })),
+    readNote: (name) => answer(async () => ({ ok: true, value: storedNote(await db.get('notes', name)) })),
     writeNote: (name, value) =>
       answer(async () => {
         await db.put('notes', JSON.stringify(value ?? null), name);
@@ -113,15 +114,4 @@ function storeOver(db: IDBPDatabase<FactDatabase>, isLost: () => boolean): IdbSt
       db.close();
     },
   };
-}
-
-/** A note that cannot be read is a note that is not there: it can be made anew. */
-function noteOf(json: string | undefined): unknown {
-  if (json === undefined) return undefined;
-  try {
-    return JSON.parse(json);
-  } catch (error) {
-    if (error instanceof SyntaxError) return undefined;
-    throw error;
-  }
 }

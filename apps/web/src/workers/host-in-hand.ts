@@ -1,4 +1,5 @@
 import { type MemoryPlace, newMemoryPlace, openMemoryStore } from '@sedgeline/journal';
+import type { SecondCopy } from './fact-keeper.ts';
 import type { KennelPush, RecordName, Tap, TapAnswer, WorkScreen } from './kennel-calls.ts';
 import { createKennelHost, type KennelHost, type TabNews } from './kennel-host.ts';
 
@@ -17,7 +18,11 @@ export interface HostInHand {
 }
 
 /** Every host has ids that are its own and a clock that goes a second with every look. */
-export function hostInHand(name: string, places = bothPlaces()): HostInHand {
+export function hostInHand(
+  name: string,
+  places = bothPlaces(),
+  copyPlace: MemoryPlace | null = null,
+): HostInHand {
   const pushes: KennelPush[] = [];
   const news: TabNews[] = [];
   let nowMs = Date.UTC(2026, 2, 1, 9);
@@ -25,6 +30,7 @@ export function hostInHand(name: string, places = bothPlaces()): HostInHand {
   let job: () => void = () => undefined;
   const host = createKennelHost({
     openStore: async (record) => ({ ok: true, value: openMemoryStore(places[record]) }),
+    openCopy: async (record) => (record === 'demo' || copyPlace === null ? null : openMemoryCopy(copyPlace)),
     deleteStore: async (record) => {
       places[record].lines.clear();
       places[record].notes.clear();
@@ -70,6 +76,11 @@ export function hostInHand(name: string, places = bothPlaces()): HostInHand {
     tap: (tap) => host.calls.tap({ session: screen().view.session, turnCount: screen().turnCount, tap }),
     idle: () => job(),
   };
+}
+
+/** A second copy that is kept in memory. */
+export function openMemoryCopy(place: MemoryPlace): SecondCopy {
+  return { ...openMemoryStore(place), ids: async () => ({ ok: true, value: new Set(place.lines.keys()) }) };
 }
 
 function bothPlaces(): Readonly<Record<RecordName, MemoryPlace>> {

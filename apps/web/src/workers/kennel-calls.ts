@@ -17,6 +17,7 @@ import type {
 } from '@sedgeline/projections';
 import type { GroundCalls } from './ground-desk.ts';
 import type { PlanningCalls } from './planning-desk.ts';
+import type { BroughtBack } from '@sedgeline/words';
 
 /** Which record is in use: one's own, or the invented one. They never share a database. */
 export type RecordName = 'mine' | 'demo';
@@ -137,6 +138,14 @@ export type KennelCalls = DeskCalls & {
   }) => Promise<TapAnswer>;
   /** Why a rep went as it did; `null` for one that does not stand in the record. */
   readonly why: (rep: string) => Promise<WhyView | null>;
+  | {
+      /** Record and second copy were compared: what came back by it, and how many facts there are now. */
+      readonly view: 'copies';
+      readonly record: RecordName;
+      readonly restored: number;
+      readonly hasCopy: boolean;
+      readonly facts: number;
+    }
   /** What shows over months in a dog's record; `null` for one that no fact names. Takes the worker up to a second. */
   readonly patterns: (dog: string) => Promise<PatternsView | null>;
   /** How a dog came on at a skill; `null` for a dog that no fact names. Takes the worker about as long as one replay. */
@@ -154,3 +163,5 @@ export type KennelCalls = DeskCalls & {
   /** Closes and deletes the invented record. */
   readonly leaveDemo: () => Promise<void>;
 };
+  /** Adds those facts of an export that the record lacks; tells what the file held. */
+  readonly bringBack: (text: string) => Promise<BroughtBack & { readonly saved: boolean }>;

@@ -1,5 +1,6 @@
 import { type Fact, writeJournal } from '@sedgeline/journal';
 import { patternsOfDog, progressOfDog, proofingOfDog, whyInKennel } from '@sedgeline/projections';
+import { factsToBringBack } from './bring-back.ts';
 import { openSessionOf } from './checkpoint.ts';
 import { groundCalls } from './ground-desk.ts';
 import type { KennelCalls, KennelPush, RecordName } from './kennel-calls.ts';
@@ -89,6 +90,18 @@ export function createKennelHost(doors: HostDoors): KennelHost {
   };
   const tellTabs = (kept: readonly Fact[]): void => doors.tellTabs({ record: inUse().name, kept });
   const deskOf = (session: string): WorkDesk => {
+  /** Sees that record and second copy agree, and says so: what another tab wrote while nobody listened comes in by this too. */
+  const compareCopies = async (open: OpenRecord): Promise<void> => {
+    await doors.breathe();
+    const came = await open.compareCopies();
+    if (open !== record) return;
+    if (came > 0) {
+      desk?.refresh();
+      changed(open, true);
+    }
+    const { restored, hasCopy } = open.keeper;
+    push({ view: 'copies', record: open.name, restored, hasCopy, facts: open.facts().length });
+  };
     if (desk?.session !== session) desk = inUse().desk(session, tellTabs);
     return desk;
   };
@@ -124,6 +137,7 @@ export function createKennelHost(doors: HostDoors): KennelHost {
       if (standing !== undefined) {
         standingOf = standing;
         pushStanding(open);
+      void compareCopies(opened);
       }
       if (typeof session === 'string') {
         deskOf(session);
@@ -171,6 +185,7 @@ export function createKennelHost(doors: HostDoors): KennelHost {
       return { saved };
     },
     factsAsLines: async () => writeJournal(inUse().facts()),
+      void compareCopies(inUse());
     notSavedAsLines: async () => writeJournal(inUse().keeper.notSavedFacts),
     leaveDemo: async () => {
       doors.tellTabs({ record: 'demo', left: true });
@@ -179,6 +194,15 @@ export function createKennelHost(doors: HostDoors): KennelHost {
     },
   };
   return {
+    bringBack: async (text) => {
+      const open = inUse();
+      const { facts, ...told } = factsToBringBack(text, open.facts());
+      const saved = await open.keepFromElsewhere(facts);
+      tellTabs(facts);
+      desk?.refresh();
+      changed(open, true);
+      return { ...told, saved };
+    },
     calls,
     hearTab: (news) => {
       if (record === null || news.record !== record.name) return;

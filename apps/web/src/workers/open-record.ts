@@ -8,7 +8,7 @@ import {
   type TapFact,
 } from '@sedgeline/projections';
 import { CHECKPOINT_NOTE, type Checkpoint, makeCheckpoint, readCheckpoint } from './checkpoint.ts';
-import { createFactKeeper, type FactKeeper } from './fact-keeper.ts';
+import { createFactKeeper, type FactKeeper, type SecondCopy } from './fact-keeper.ts';
 import { createFactStamper } from './fact-stamper.ts';
 import type { RecordName, WorkScreen } from './kennel-calls.ts';
 import { createWorkDesk, type Hand, type WorkDesk } from './work-desk.ts';
@@ -16,6 +16,8 @@ import { createWorkDesk, type Hand, type WorkDesk } from './work-desk.ts';
 /** The world as a record needs it. */
 export interface RecordDoors {
   readonly openStore: (record: RecordName) => Promise<StoreResult<FactStore>>;
+  /** The second copy of a record; `null` where this browser has none, and for the invented record. */
+  readonly openCopy: (record: RecordName) => Promise<SecondCopy | null>;
   readonly nowMs: () => number;
   readonly newId: () => string;
   /** Facts that an empty record starts with. */
@@ -35,6 +37,10 @@ export interface OpenRecord {
   ) => Promise<{ readonly saved: boolean; readonly facts: readonly Fact[] }>;
   /** Facts that are on disk already: another tab wrote them. */
   readonly addFromElsewhere: (facts: readonly Fact[]) => void;
+  /** Puts on disk, and into the record, facts that were stamped elsewhere. */
+  readonly keepFromElsewhere: (facts: readonly Fact[]) => Promise<boolean>;
+  /** Brings the record and its second copy together; gives how many facts came into the record by it. */
+  readonly compareCopies: () => Promise<number>;
   readonly dogs: () => DogsView;
   readonly desk: (session: string, onKept: (facts: readonly Fact[]) => void) => WorkDesk;
   readonly leaveHand: (hand: Hand) => Promise<void>;
@@ -58,7 +64,10 @@ export async function openRecord(
   showRough: (checkpoint: Checkpoint) => void,
 ): Promise<OpenRecord> {
   const { nowMs, newId } = doors;
-  const keeper = createFactKeeper(() => doors.openStore(name));
+  const keeper = createFactKeeper({
+    openStore: () => doors.openStore(name),
+    openCopy: () => doors.openCopy(name),
+  });
   const checkpoint = readCheckpoint(await keeper.readNote(CHECKPOINT_NOTE));
   if (checkpoint !== null) showRough(checkpoint);
   let walkNote = await keeper.readNote(WALK_NOTE);
@@ -66,14 +75,17 @@ export async function openRecord(
   const stamper = createFactStamper(await deviceOf(keeper, newId), nowMs, newId);
   const fitNotes = readFitNotes(await keeper.readNote(FIT_NOTE));
   const kennel = createKennel({ walkNote, fitNotes, fits: 'later' });
-  const known: Fact[] = [];
-  const take = (facts: readonly Fact[]): void => {
-    stamper.see(facts);
-    kennel.add(facts);
-    for (const fact of facts) known.push(fact);
+  const known = new Map<string, Fact>();
+  /** A fact may come twice: told by another tab, and found on the disk. */
+  const take = (facts: readonly Fact[]): number => {
+    const fresh = facts.filter(({ id }) => !known.has(id));
+    stamper.see(fresh);
+    kennel.add(fresh);
+    for (const fact of fresh) known.set(fact.id, fact);
+    return fresh.length;
   };
   take(stored.facts);
-  if (known.length === 0) {
+  if (known.size === 0) {
     const first = await doors.firstFacts(name);
     if (first.length > 0) {
       await keeper.keep(first);
@@ -92,9 +104,17 @@ export async function openRecord(
     kennel,
     keeper,
     damage: stored.damage,
-    facts: () => known,
+    facts: () => [...known.values()],
     add,
-    addFromElsewhere: take,
+    addFromElsewhere: (facts) => {
+      take(facts);
+    },
+    keepFromElsewhere: async (facts) => {
+      const saved = await keeper.keep(facts);
+      take(facts);
+      return saved;
+    },
+    compareCopies: async () => take(await keeper.compare([...known.values()])),
     dogs: () => kennel.dogs(nowMs()),
     desk: (session, onKept) =>
       createWorkDesk(session, hand ?? null, {

@@ -5,8 +5,8 @@ export const CLOSED_FAILURE: StoreFailure = {
   message: 'the store was closed; open it again',
 };
 
-/** What a thrown error of the browser's database means for the storage port. */
-export function idbFailure(error: unknown): StoreFailure {
+/** What an error thrown by the browser's database or file system means for the storage port. */
+export function browserFailure(error: unknown): StoreFailure {
   const name = error instanceof DOMException || error instanceof Error ? error.name : 'Error';
   const message = error instanceof Error ? error.message : String(error);
   if (name === 'QuotaExceededError') {
