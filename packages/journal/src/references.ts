@@ -62,6 +62,7 @@ const REFERENCES: ReadonlyMap<string, readonly FactReference[]> = new Map([
   ['break-started', [SESSION]],
   ['rep-ended', [REP]],
   ['session-planned', [DOG, GROUND, LAYOUT]],
+  ['dog-rested', [DOG]],
   ['rep-restored', [REP]],
   ['voice-noted', [REP]],
   ['voice-dropped', [REP]],

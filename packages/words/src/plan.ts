@@ -16,7 +16,8 @@ export type PlanCautionCode =
   | 'new-ground'
   | 'little-time'
   | 'little-kit'
-  | 'locks-let-go';
+  | 'locks-let-go'
+  | 'on-rest';
 
 /** A caution with its figures, any of which may be missing. */
 export interface PlanCaution {
@@ -83,6 +84,8 @@ export function planWords(t: Tongue) {
         ? 'There is not time for one rep: play, and come back with more.'
         : 'There is little time: one or two good ones, and home.',
     'little-kit': () => `The ${t.dummies} and posts at hand leave some things out.`,
+    'on-rest': (c) =>
+      `${c.count === undefined ? 'On rest' : `On rest for ${t.count(c.count, 'day', 'days')} more`}: no plan. What the vet said goes first, walks to heel among it.`,
     'locks-let-go': (c) =>
       `${c.count === undefined ? 'Some locked reps' : t.count(c.count, 'locked rep', 'locked reps')} could not be had in this time, with this kit or at this age, and ${c.count === 1 ? 'was' : 'were'} let go.`,
   };

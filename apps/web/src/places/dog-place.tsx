@@ -6,6 +6,7 @@ import { DogScreen } from '../screens/dog/dog-screen.tsx';
 import { workAddress } from '../state/begin.ts';
 import { patternsOf, watchStanding } from '../state/kennel.ts';
 import { useKennel } from '../state/kennel-store.ts';
+import { restDog } from '../state/rest-dog.ts';
 import { Framed } from './framed.tsx';
 import { useTitle } from './use-title.ts';
 
@@ -49,6 +50,7 @@ export function DogPlace({ dog }: { readonly dog: string }) {
           hasOpenSession={hasOpenSession}
           nowMs={Date.now()}
           onWork={(id) => go(workAddress(id))}
+          onRest={(id, until) => void restDog(id, until)}
         />
       )}
     </Framed>

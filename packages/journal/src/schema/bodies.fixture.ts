@@ -133,6 +133,7 @@ export const BODIES: Readonly<Record<string, { readonly least: object; readonly 
     full: { voice: 'v1', rep: 'r1', lengthS: 4.2, bytes: 20480, sha256: 'ab12', type: 'audio/webm' },
   },
   'voice-dropped': { least: { voice: 'v1', rep: 'r1' }, full: { voice: 'v1', rep: 'r1' } },
+  'dog-rested': { least: { dog: 'd1' }, full: { dog: 'd1', until: '2026-06-01', over: false } },
   'session-planned': {
     least: { plan: 'p1', dog: 'd1', minutes: 15, reps: [] },
     full: {

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { askSchema, skillSchema } from './ask-schema.ts';
-import { date, id, listOf, numberBetween, text } from './fields.ts';
+import { date, flag, id, listOf, numberBetween, text } from './fields.ts';
 import { objectOf } from './object-of.ts';
 
 export const handlerAddedSchema = objectOf({
@@ -42,3 +42,11 @@ export const goalSetSchema = objectOf({
   by: v.optional(date),
 });
 export type GoalSet = v.InferOutput<typeof goalSetSchema>;
+
+/** Our own kind: a dog that is not to be worked for now, or (with `over`) is again. The latest one counts. */
+export const dogRestedSchema = objectOf({
+  dog: id,
+  until: v.optional(date),
+  over: v.optional(flag),
+});
+export type DogRested = v.InferOutput<typeof dogRestedSchema>;

@@ -1,6 +1,12 @@
 import type * as v from 'valibot';
 import type { Fact } from '../fact.ts';
-import { dogAddedSchema, goalSetSchema, groundAddedSchema, handlerAddedSchema } from './kennel-schema.ts';
+import {
+  dogAddedSchema,
+  dogRestedSchema,
+  goalSetSchema,
+  groundAddedSchema,
+  handlerAddedSchema,
+} from './kennel-schema.ts';
 import { layoutDrawnSchema } from './layout-schema.ts';
 import { sessionPlannedSchema } from './plan-schema.ts';
 import {
@@ -39,6 +45,7 @@ export const BODY_SCHEMAS = {
   'rep-restored': repRestoredSchema,
   'voice-noted': voiceNotedSchema,
   'voice-dropped': voiceDroppedSchema,
+  'dog-rested': dogRestedSchema,
 } as const;
 
 export type KnownKind = keyof typeof BODY_SCHEMAS;

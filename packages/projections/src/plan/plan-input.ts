@@ -9,6 +9,7 @@ import {
   type PlanRequest,
   wantedCleanShare,
 } from '@sedgeline/engine/session';
+import { restNow } from '../record/rest-now.ts';
 import type { SessionRecord, TrainingRecord } from '../record/training-record.ts';
 import type { AbilityTimeline } from '../timeline/ability-timeline.ts';
 import { ageMonths, earlierSessionsOnGround } from '../timeline/dog-walk.ts';
@@ -43,6 +44,7 @@ export function planInput(
     lateOrders: late.map(sendOrder),
     lateSides: late.map(sideOrder),
     ...(kept.length > 0 ? { kept } : {}),
+    ...restAt(record, dog, atMs),
   };
 }
 
@@ -98,4 +100,11 @@ function sideOrder({ reps }: SessionRecord): CastSide[] {
     const side = sides.find((one) => one === 'left' || one === 'right');
     return side === undefined ? [] : [side];
   });
+}
+
+/** That the dog rests at a moment, and how many days are left of it. */
+function restAt({ dogs }: TrainingRecord, dog: string, atMs: number): Pick<PlanInput, 'rest'> {
+  const rest = restNow(dogs.get(dog)?.rest ?? null, atMs);
+  if (rest === null) return {};
+  return { rest: { daysLeft: rest.untilMs === null ? null : Math.ceil((rest.untilMs - atMs) / DAY_MS) } };
 }

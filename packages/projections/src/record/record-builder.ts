@@ -1,6 +1,7 @@
 import {
   compareKeys,
   type DogAdded,
+  type DogRested,
   type Fact,
   type GoalSet,
   type GroundAdded,
@@ -13,7 +14,7 @@ import {
 import { type Keyed, later } from './keyed.ts';
 import { RepThread } from './rep-thread.ts';
 import { SessionThread } from './session-thread.ts';
-import type { PlanRecord, SessionRecord, TrainingRecord } from './training-record.ts';
+import type { DogRecord, PlanRecord, SessionRecord, TrainingRecord } from './training-record.ts';
 
 /**
  * Folds facts into the training record, one by one or many at once. Expects facts that `validateFact` let pass. What
@@ -23,6 +24,7 @@ import type { PlanRecord, SessionRecord, TrainingRecord } from './training-recor
 export class RecordBuilder {
   readonly #ids = new Set<string>();
   readonly #dogs = new Map<string, Keyed<DogAdded>>();
+  readonly #rests = new Map<string, Keyed<DogRested>>();
   readonly #grounds = new Map<string, Keyed<GroundAdded>>();
   readonly #handlers = new Map<string, Keyed<HandlerAdded>>();
   readonly #layouts = new Map<string, Keyed<LayoutDrawn>>();
@@ -62,6 +64,9 @@ export class RecordBuilder {
     switch (fact.kind) {
       case 'dog-added':
         latest(this.#dogs, fact.body.dog as string, keyed<DogAdded>());
+        break;
+      case 'dog-rested':
+        latest(this.#rests, fact.body.dog as string, keyed<DogRested>());
         break;
       case 'ground-added':
         latest(this.#grounds, fact.body.ground as string, keyed<GroundAdded>());
@@ -158,7 +163,7 @@ export class RecordBuilder {
       else setAside += thread.facts + [...thread.reps].reduce((so, rep) => so + rep.facts, 0);
     }
     for (const rep of this.#reps.values()) if (rep.session === null) setAside += rep.facts;
-    for (const hung of [...this.#goals.values(), ...this.#plans.values()]) {
+    for (const hung of [...this.#goals.values(), ...this.#plans.values(), ...this.#rests.values()]) {
       if (!this.#dogs.has(hung.body.dog)) setAside += 1;
     }
     sessions.sort((a, b) => compareKeys(a.orderKey, b.orderKey));
@@ -169,6 +174,7 @@ export class RecordBuilder {
         bornMs: body.born === undefined ? null : Date.parse(`${body.born}T00:00:00Z`),
         sex: body.sex ?? null,
         breed: body.breed ?? null,
+        rest: restOf(this.#rests.get(body.dog) ?? null),
         runSpeedMPerS: body.runSpeedMPerS ?? null,
       })),
       grounds: mapped(this.#grounds, ({ body: { ground, name, latDeg, lonDeg, note } }) => ({
@@ -203,6 +209,12 @@ export class RecordBuilder {
       lastAtMs: this.#lastAtMs,
     };
   }
+}
+
+function restOf(rested: Keyed<DogRested> | null): DogRecord['rest'] {
+  if (rested === null || rested.body.over === true) return null;
+  const { until } = rested.body;
+  return { untilMs: until === undefined ? null : Date.parse(`${until}T00:00:00Z`) };
 }
 
 function plannedSession({ body, atMs }: Keyed<SessionPlanned>): PlanRecord {

@@ -108,6 +108,8 @@ export interface DogRecord {
   readonly bornMs: number | null;
   readonly sex: string | null;
   readonly breed: string | null;
+  /** Not to be worked before that moment (`null`: until it is said to be over). */
+  readonly rest: { readonly untilMs: number | null } | null;
   readonly runSpeedMPerS: number | null;
 }
 

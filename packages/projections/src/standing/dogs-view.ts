@@ -1,5 +1,6 @@
 import { SKILLS, type Skill } from '@sedgeline/engine/ability';
 import { grouped } from '../grouped.ts';
+import { restNow } from '../record/rest-now.ts';
 import type { SessionRecord, TrainingRecord } from '../record/training-record.ts';
 import type { AbilityTimeline } from '../timeline/ability-timeline.ts';
 import { ageMonths } from '../timeline/dog-walk.ts';
@@ -46,7 +47,7 @@ function slipping(
 export function dogsView(record: TrainingRecord, timeline: AbilityTimeline, nowMs: number): DogsView {
   const sessionsOf = grouped(record.sessions, (session) => session.dog);
   return {
-    dogs: [...record.dogs.values()].map(({ dog, name }): DogRow => {
+    dogs: [...record.dogs.values()].map(({ dog, name, rest }): DogRow => {
       const sessions = sessionsOf.get(dog) ?? [];
       const walk = timeline.walk(dog);
       const worked = SKILLS.filter((skill) => walk.legs[skill] !== undefined);
@@ -57,6 +58,7 @@ export function dogsView(record: TrainingRecord, timeline: AbilityTimeline, nowM
         legs: worked.reduce((so, skill) => so + (walk.legs[skill] ?? 0), 0),
         sessions: sessions.length,
         lastWorkedMs: sessions.at(-1)?.openedAtMs ?? null,
+        rest: restNow(rest, nowMs),
         openSession: sessions.findLast((session) => session.closedAtMs === null)?.session ?? null,
         skills: worked
           .map((skill) => ({

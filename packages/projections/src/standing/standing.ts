@@ -1,5 +1,6 @@
 import { type Counting, SKILLS, type Skill, scoreReplay } from '@sedgeline/engine/ability';
 import { grouped } from '../grouped.ts';
+import { restNow } from '../record/rest-now.ts';
 import type { TrainingRecord } from '../record/training-record.ts';
 import type { AbilityTimeline } from '../timeline/ability-timeline.ts';
 import type { OwnFigures } from '../timeline/own-figures.ts';
@@ -86,6 +87,7 @@ export function standingView(
     dog,
     name: found.name,
     atMs,
+    rest: restNow(found.rest, atMs),
     legs: legs.length,
     skills: SKILLS.filter((skill) => bySkill.has(skill)).map((skill) =>
       skillStanding(record, timelines, dog, skill, bySkill.get(skill) ?? [], atMs),

@@ -1,7 +1,14 @@
 import type { Ask, GradeChances, Interval90, Skill } from '@sedgeline/engine/ability';
 import type { RepPicture } from '@sedgeline/engine/ground';
 import type { NextAnswer, PlannedRep, Reason } from '@sedgeline/engine/session';
-import type { AskedLeg, Expectation, LegRecord, Reward, VoiceRecord } from '../record/training-record.ts';
+import type {
+  AskedLeg,
+  DogRecord,
+  Expectation,
+  LegRecord,
+  Reward,
+  VoiceRecord,
+} from '../record/training-record.ts';
 import type { TapFact } from '../tap-fact.ts';
 
 /** One line of the Dogs screen. */
@@ -12,6 +19,8 @@ export interface DogRow {
   readonly legs: number;
   readonly sessions: number;
   readonly lastWorkedMs: number | null;
+  /** Not to be worked for now. */
+  readonly rest: DogRecord['rest'];
   readonly openSession: string | null;
   /** Skills worked, most lately first, with days since. */
   readonly skills: readonly { readonly skill: Skill; readonly lastWorkedMs: number; readonly legs: number }[];
@@ -63,6 +72,8 @@ export interface StandingView {
   readonly dog: string;
   readonly name: string;
   readonly atMs: number;
+  /** Not to be worked for now. */
+  readonly rest: DogRecord['rest'];
   readonly legs: number;
   readonly skills: readonly SkillStanding[];
   /** How often the stated chances were right: the calibration of every leg of this dog. */

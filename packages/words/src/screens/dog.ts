@@ -70,6 +70,15 @@ export function dogWords(t: Tongue) {
         } (slope ${t.number(slope, 2)}).`,
       columns: { stated: 'We said, in 100', happened: 'It was', legs: 'Legs', verdict: 'So' },
     },
+    rest: {
+      title: 'Rest',
+      put: (name: string): string => `Put ${name} on rest`,
+      until: 'Back at work on (optional)',
+      untilHint: 'Left empty: until you say so. No session is planned meanwhile; the vet’s word goes first.',
+      isResting: (name: string, until: string | null): string =>
+        until === null ? `${name} is on rest.` : `${name} is on rest until ${until}.`,
+      back: 'Back at work',
+    },
     closer: 'Look closer, skill by skill',
     work: (name: string): string => `Work ${name}`,
     carryOn: 'Carry on with the open session',

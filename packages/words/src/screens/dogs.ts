@@ -55,6 +55,7 @@ export function dogsWords(t: Tongue) {
       never: 'not worked yet',
       worked: (ago: string): string => `worked ${ago}`,
       open: 'a session is open',
+      resting: (until: string | null): string => (until === null ? 'on rest' : `on rest until ${until}`),
       legs: (legs: number, sessions: number): string =>
         `${t.count(legs, 'leg', 'legs')} in ${t.count(sessions, 'session', 'sessions')}`,
       week: (minutes: number): string =>

@@ -6,6 +6,7 @@ import { LookCloser } from './closer/look-closer.tsx';
 import './dog.css';
 import { Honesty } from './honesty.tsx';
 import { Patterns } from './patterns.tsx';
+import { RestPart } from './rest-part.tsx';
 import { SkillCard } from './skill-card.tsx';
 import { StandingTable } from './standing-table.tsx';
 
@@ -17,10 +18,12 @@ export interface DogScreenProps {
   readonly hasOpenSession: boolean;
   readonly nowMs: number;
   readonly onWork: (dog: string) => void;
+  /** The dog rests until a date (empty: no end), or with `null` is back at work. */
+  readonly onRest: (dog: string, until: string | null) => void;
 }
 
 /** What a dog can do, where, and how sure we are. Cards on a phone, a table on a laptop: the same figures. */
-export function DogScreen({ view, patterns, hasOpenSession, nowMs, onWork }: DogScreenProps) {
+export function DogScreen({ view, patterns, hasOpenSession, nowMs, onWork, onRest }: DogScreenProps) {
   const words = useWords();
   if (!view) {
     return (
@@ -52,6 +55,12 @@ export function DogScreen({ view, patterns, hasOpenSession, nowMs, onWork }: Dog
           </Button>
         </div>
       </div>
+      <RestPart
+        name={view.name}
+        rest={view.rest}
+        onRest={(until) => onRest(view.dog, until)}
+        onBack={() => onRest(view.dog, null)}
+      />
       {view.skills.length === 0 ? (
         <p className="dog-empty">{words.dog.empty(view.name)}</p>
       ) : (

@@ -24,6 +24,10 @@ export function DogRow({
       : dog.lastWorkedMs === null
         ? row.never
         : row.worked(words.time.ago(dog.lastWorkedMs, nowMs));
+  const rest =
+    dog.rest === null
+      ? ''
+      : row.resting(dog.rest.untilMs === null ? null : words.time.date(dog.rest.untilMs));
   const longest = [...dog.skills].sort((a, b) => a.lastWorkedMs - b.lastWorkedMs).slice(0, NAMED);
   return (
     <li className="dog-row">
@@ -34,7 +38,7 @@ export function DogRow({
           </Link>
         </h2>
         <p className="soft">
-          {[dog.ageMonths === null ? '' : words.time.age(dog.ageMonths), worked]
+          {[dog.ageMonths === null ? '' : words.time.age(dog.ageMonths), worked, rest]
             .filter((part) => part !== '')
             .join(' · ')}
         </p>

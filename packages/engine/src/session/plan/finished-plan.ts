@@ -46,6 +46,7 @@ export function finishedPlan(
       hasStops: reps.some(({ legs }) => sendKind(legs) === 'stopped'),
       lacksKit: setting.isKitMissed(),
       locksLetGo: how.locksLetGo,
+      rest: input.rest,
     }),
     minutesExpected: minutes,
     order: orderFigures(reps, known.cleanShareWanted, how.isDrawn, (count) =>

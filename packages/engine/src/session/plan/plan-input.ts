@@ -25,6 +25,8 @@ export interface PlanInput {
   readonly lateOrders: readonly (readonly boolean[])[];
   /** Sides of the casts of those sessions, likewise. */
   readonly lateSides: readonly (readonly ('left' | 'right')[])[];
+  /** The dog is not to be worked: days that are left of its rest, `null` where no end is set; left out, it may work. */
+  readonly rest?: { readonly daysLeft: number | null } | undefined;
   /** Reps locked by the handler, by rising `n`; left out, none. */
   readonly kept?: readonly KeptRep[] | undefined;
 }

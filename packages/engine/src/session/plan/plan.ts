@@ -65,6 +65,7 @@ export const PLAN_CAUTION_CODES = [
   'little-time',
   'little-kit',
   'locks-let-go',
+  'on-rest',
 ] as const;
 export type PlanCautionCode = (typeof PLAN_CAUTION_CODES)[number];
 

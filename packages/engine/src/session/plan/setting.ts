@@ -46,7 +46,10 @@ export function settingOf(input: PlanInput): Setting {
   }
   const known = withFocus(input);
   const heat = heatOf(request.weather);
-  const most = mostOf(request.minutes, known.ageMonths, heat, known.worked.length === 0);
+  const most =
+    input.rest === undefined
+      ? mostOf(request.minutes, known.ageMonths, heat, known.worked.length === 0)
+      : { minutes: 0, reps: 0 };
   const record = new PlanRecord(known);
   const note = { isMissed: false };
   const mayAsk = allowed(known, request.kit, note);
