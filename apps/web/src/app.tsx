@@ -8,7 +8,7 @@ import { GroundPlace, GroundsPlace, LayoutPlace } from './places/ground-place.ts
 import { PlanChoicePlace, PlanPlace } from './places/plan-place.tsx';
 import { SeasonPlace } from './places/season-place.tsx';
 import { SetupPlace } from './places/setup-place.tsx';
-import { OpenPlace, WorkChoicePlace, WorkPlace } from './places/work-place.tsx';
+import { OpenPlace, OpenTurnsPlace, WorkChoicePlace, WorkPlace } from './places/work-place.tsx';
 import { NO_GROUND } from './screens/ground/ground-address.ts';
 import './screens/work/all.css';
 import { useChosenWords } from './state/chosen-words.ts';
@@ -25,6 +25,7 @@ export function App() {
         <Route path="/season/:dog">{({ dog }) => <SeasonPlace dog={decodeURIComponent(dog)} />}</Route>
         <Route path="/work">{() => <WorkChoicePlace />}</Route>
         <Route path="/work/with/:dog">{({ dog }) => <OpenPlace dog={decodeURIComponent(dog)} />}</Route>
+        <Route path="/work/turns">{() => <OpenTurnsPlace />}</Route>
         <Route path="/work/:session">
           {({ session }) => <WorkPlace session={decodeURIComponent(session)} />}
         </Route>

@@ -1,9 +1,12 @@
 import { useEffect } from 'react';
 
+/** Whether this browser can keep the screen awake at all. */
+export const canStayAwake = (): boolean => 'wakeLock' in navigator;
+
 /** Keeps the screen awake while `isWanted`; asked for again when the page comes back. A refusal changes nothing. */
 export function useWakeLock(isWanted: boolean): void {
   useEffect(() => {
-    if (!isWanted || !('wakeLock' in navigator)) return;
+    if (!isWanted || !canStayAwake()) return;
     let lock: WakeLockSentinel | null = null;
     let isOver = false;
     const ask = async () => {

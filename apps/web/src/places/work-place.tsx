@@ -1,20 +1,21 @@
 import { Link, Redirect } from 'wouter';
 import { useWords } from '../parts/words-context.tsx';
 import { OpenSessionScreen } from '../screens/work/open-session-screen.tsx';
+import { OpenTurnsScreen } from '../screens/work/open-turns-screen.tsx';
 import { SessionSummary } from '../screens/work/session-summary.tsx';
 import { WorkScreen } from '../screens/work/work-screen.tsx';
 import { useKennel } from '../state/kennel-store.ts';
 import { Framed } from './framed.tsx';
-import { Opening } from './opening.tsx';
 import { KeepingNews } from './keeping-news.tsx';
+import { Opening } from './opening.tsx';
 import { useTitle } from './use-title.ts';
 
 /** A session: bare while it is open, so that the whole screen is the field card and the pad; framed once it is closed. */
 export function WorkPlace({ session }: { readonly session: string }) {
   const { work } = useWords();
   const closed = useKennel((s) => {
-    const view = s.work?.session === session ? s.work.screen?.view : undefined;
-    return view !== undefined && view.closedAtMs !== null ? view : null;
+    const screen = s.work?.session === session ? s.work.screen : null;
+    return screen !== null && screen.view.closedAtMs !== null ? screen : null;
   });
   const isNowhere = useKennel((s) => s.isReady && s.work?.session === session && s.work.screen === null);
   if (isNowhere) return <Redirect to="/work" replace />;
@@ -27,7 +28,7 @@ export function WorkPlace({ session }: { readonly session: string }) {
     );
   return (
     <Framed here="work">
-      <SessionSummary view={closed} said={work.said.closed} />
+      <SessionSummary screen={closed} said={work.said.closed} />
     </Framed>
   );
 }
@@ -39,6 +40,17 @@ export function OpenPlace({ dog }: { readonly dog: string }) {
   return (
     <Framed here="work">
       <OpenSessionScreen dog={dog} />
+    </Framed>
+  );
+}
+
+/** Before several dogs are worked in turn. */
+export function OpenTurnsPlace() {
+  const { shell } = useWords();
+  useTitle(shell.places.work);
+  return (
+    <Framed here="work">
+      <OpenTurnsScreen />
     </Framed>
   );
 }
@@ -68,6 +80,7 @@ export function WorkChoicePlace() {
               {row.openSession ? work.open.carryOn(row.name) : words.row.work(row.name)}
             </Link>
           ))}
+          {dogs.dogs.length > 1 && <Link href="/work/turns">{work.inTurn.title}</Link>}
           {dogs.dogs.length === 0 && <Link href="/">{work.open.toDogs}</Link>}
         </nav>
       </section>

@@ -28,3 +28,30 @@ export async function openSession({ dog, ground, focus }: SessionChoice): Promis
   await append(facts);
   return session;
 }
+
+/** What a handler says before several dogs are worked in turn. */
+export interface TurnsChoice {
+  /** In the order of their turns. */
+  readonly dogs: readonly string[];
+  readonly skill: Skill;
+  readonly ground: string | null;
+}
+
+/** Opens a session for each dog, all of one class, in one write; resolves with the first. */
+export async function openTurns({ dogs, skill, ground }: TurnsChoice): Promise<string> {
+  const round = newId();
+  const sessions = dogs.map((dog) => ({ session: newId(), dog }));
+  const place = ground === null ? {} : { ground };
+  await append(
+    sessions.flatMap(({ session, dog }) => [
+      { kind: 'session-opened', body: { session, dog, class: round, ...place } },
+      { kind: 'session-focused', body: { session, skill } },
+    ]),
+  );
+  return sessions[0]?.session ?? '';
+}
+
+/** Ends the sessions of all the dogs worked in turn, in one write. */
+export async function closeTurns(sessions: readonly string[]): Promise<void> {
+  await append(sessions.map((session) => ({ kind: 'session-closed', body: { session } })));
+}

@@ -16,6 +16,12 @@ export interface Settings {
   readonly keysOnWork: boolean;
   readonly tone: boolean;
   readonly vibration: boolean;
+  /** Neither sound nor vibration, whatever the two before say. */
+  readonly quiet: boolean;
+  /** Ask after each rep what it was paid with. */
+  readonly keepReward: boolean;
+  /** Among dogs worked in turn: on to the next dog after a rep. */
+  readonly turnByItself: boolean;
   readonly record: RecordName;
 }
 
@@ -31,6 +37,9 @@ const FIRST: Settings = {
   keysOnWork: true,
   tone: true,
   vibration: true,
+  quiet: false,
+  keepReward: false,
+  turnByItself: true,
   record: 'mine',
 };
 

@@ -9,7 +9,7 @@ export interface Checkpoint {
 }
 
 /** Raised when a view changes its shape: a checkpoint of another version is not looked at. */
-const VERSION = 2;
+const VERSION = 3;
 export const CHECKPOINT_NOTE = 'checkpoint';
 
 export function makeCheckpoint(dogs: DogsView, work: WorkScreen | null): Checkpoint {

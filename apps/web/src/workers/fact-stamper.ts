@@ -22,7 +22,11 @@ export function createFactStamper(device: string, nowMs: () => number, newId: ()
   let clock: Clock = newClock(device);
   return {
     stamp: (taps) =>
-      taps.map(({ kind, body }) => {
+      taps.map(({ kind, body, place }) => {
+        if (place !== undefined) {
+          const at = timeText(place.ms);
+          return { id: newId(), kind, at, body, clock: clockText({ ...place, device }), device };
+        }
         const atMs = nowMs();
         clock = tickClock(clock, atMs);
         return { id: newId(), kind, at: timeText(atMs), body, clock: clockText(clock), device };

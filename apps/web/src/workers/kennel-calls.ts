@@ -1,4 +1,4 @@
-import type { Grade, Skill } from '@sedgeline/engine/ability';
+import type { Ask, Grade, Skill } from '@sedgeline/engine/ability';
 import type { StoreFailure } from '@sedgeline/journal';
 import type {
   AskedRep,
@@ -9,15 +9,17 @@ import type {
   PatternsView,
   ProgressView,
   ProofingView,
+  RepHistoryView,
+  Reward,
   StandingView,
   TapFact,
   Turn,
   WhyView,
   WorkView,
 } from '@sedgeline/projections';
+import type { BroughtBack } from '@sedgeline/words';
 import type { GroundCalls } from './ground-desk.ts';
 import type { PlanningCalls } from './planning-desk.ts';
-import type { BroughtBack } from '@sedgeline/words';
 
 /** Which record is in use: one's own, or the invented one. They never share a database. */
 export type RecordName = 'mine' | 'demo';
@@ -37,6 +39,26 @@ export type Tap =
       readonly cause: Cause | null;
     }
   | { readonly do: 'strike'; readonly rep: string }
+  | { readonly do: 'restore'; readonly rep: string }
+  | { readonly do: 'blew'; readonly when: 'earlier' | 'later' }
+  | { readonly do: 'reward'; readonly rep: string; readonly reward: readonly Reward[] }
+  | { readonly do: 'got-it'; readonly rep: string; readonly got: boolean }
+  | {
+      readonly do: 'from-memory';
+      /** The rep it came after; `null` where it was the first. */
+      readonly after: string | null;
+      readonly legs: readonly { readonly skill: Skill; readonly ask: Ask; readonly grade: Grade }[];
+    }
+  | {
+      readonly do: 'voice';
+      readonly rep: string;
+      readonly voice: string;
+      readonly lengthS: number;
+      readonly bytes: number;
+      readonly sha256: string;
+      readonly type: string;
+    }
+  | { readonly do: 'voice-drop'; readonly rep: string; readonly voice: string }
   | { readonly do: 'undo' }
   | { readonly do: 'turn'; readonly turn: Turn }
   | { readonly do: 'choose'; readonly rep: AskedRep }
@@ -116,6 +138,14 @@ export type KennelPush =
       readonly record: RecordName;
       readonly damage: readonly { readonly where: string; readonly message: string }[];
     }
+  | {
+      /** Record and second copy were compared: what came back by it, and how many facts there are now. */
+      readonly view: 'copies';
+      readonly record: RecordName;
+      readonly restored: number;
+      readonly hasCopy: boolean;
+      readonly facts: number;
+    }
   | { readonly view: 'record-left'; readonly record: RecordName };
 
 type DeskCalls = GroundCalls & PlanningCalls;
@@ -138,14 +168,8 @@ export type KennelCalls = DeskCalls & {
   }) => Promise<TapAnswer>;
   /** Why a rep went as it did; `null` for one that does not stand in the record. */
   readonly why: (rep: string) => Promise<WhyView | null>;
-  | {
-      /** Record and second copy were compared: what came back by it, and how many facts there are now. */
-      readonly view: 'copies';
-      readonly record: RecordName;
-      readonly restored: number;
-      readonly hasCopy: boolean;
-      readonly facts: number;
-    }
+  /** What became of a rep, step by step; `null` for one that no fact names. */
+  readonly history: (rep: string) => Promise<RepHistoryView | null>;
   /** What shows over months in a dog's record; `null` for one that no fact names. Takes the worker up to a second. */
   readonly patterns: (dog: string) => Promise<PatternsView | null>;
   /** How a dog came on at a skill; `null` for a dog that no fact names. Takes the worker about as long as one replay. */
@@ -158,10 +182,10 @@ export type KennelCalls = DeskCalls & {
   readonly retry: () => Promise<{ readonly saved: boolean }>;
   /** Every fact of the record as JSON Lines. */
   readonly factsAsLines: () => Promise<string>;
+  /** Adds those facts of an export that the record lacks; tells what the file held. */
+  readonly bringBack: (text: string) => Promise<BroughtBack & { readonly saved: boolean }>;
   /** The facts that could not be written, as JSON Lines. */
   readonly notSavedAsLines: () => Promise<string>;
   /** Closes and deletes the invented record. */
   readonly leaveDemo: () => Promise<void>;
 };
-  /** Adds those facts of an export that the record lacks; tells what the file held. */
-  readonly bringBack: (text: string) => Promise<BroughtBack & { readonly saved: boolean }>;

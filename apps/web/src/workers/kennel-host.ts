@@ -36,6 +36,8 @@ export function createKennelHost(doors: HostDoors): KennelHost {
   const { push, nowMs } = doors;
   let record: OpenRecord | null = null;
   let desk: WorkDesk | null = null;
+  /** Desks of this record's sessions: dogs worked in turn each keep what is in hand. */
+  const desks = new Map<string, WorkDesk>();
   let standingOf: string | null = null;
   let isFitting = false;
 
@@ -88,8 +90,6 @@ export function createKennelHost(doors: HostDoors): KennelHost {
       isFitting = false;
     }
   };
-  const tellTabs = (kept: readonly Fact[]): void => doors.tellTabs({ record: inUse().name, kept });
-  const deskOf = (session: string): WorkDesk => {
   /** Sees that record and second copy agree, and says so: what another tab wrote while nobody listened comes in by this too. */
   const compareCopies = async (open: OpenRecord): Promise<void> => {
     await doors.breathe();
@@ -102,13 +102,20 @@ export function createKennelHost(doors: HostDoors): KennelHost {
     const { restored, hasCopy } = open.keeper;
     push({ view: 'copies', record: open.name, restored, hasCopy, facts: open.facts().length });
   };
-    if (desk?.session !== session) desk = inUse().desk(session, tellTabs);
+  const tellTabs = (kept: readonly Fact[]): void => doors.tellTabs({ record: inUse().name, kept });
+  const deskOf = (session: string): WorkDesk => {
+    if (desk?.session === session) return desk;
+    const left = desks.get(session);
+    desk = left ?? inUse().desk(session, tellTabs);
+    left?.refresh();
+    desks.set(session, desk);
     return desk;
   };
   const leave = async (): Promise<void> => {
     const left = record;
     record = null;
     desk = null;
+    desks.clear();
     standingOf = null;
     await left?.keeper.close();
   };
@@ -130,6 +137,7 @@ export function createKennelHost(doors: HostDoors): KennelHost {
       push({ view: 'damage', record: name, damage: opened.damage });
       if (openSession !== null) deskOf(openSession);
       changed(opened, false);
+      void compareCopies(opened);
       return { openSession };
     },
     watch: async ({ standing, session }) => {
@@ -137,7 +145,6 @@ export function createKennelHost(doors: HostDoors): KennelHost {
       if (standing !== undefined) {
         standingOf = standing;
         pushStanding(open);
-      void compareCopies(opened);
       }
       if (typeof session === 'string') {
         deskOf(session);
@@ -161,6 +168,7 @@ export function createKennelHost(doors: HostDoors): KennelHost {
       void open.leaveHand(at.hand);
       return answer;
     },
+    history: async (rep) => inUse().kennel.history(rep),
     why: async (rep) => whyInKennel(inUse().kennel, rep),
     patterns: async (dog) => {
       const { kennel } = inUse();
@@ -177,6 +185,7 @@ export function createKennelHost(doors: HostDoors): KennelHost {
     refresh: async () => {
       desk?.refresh();
       changed(inUse(), false);
+      void compareCopies(inUse());
     },
     retry: async () => {
       const open = inUse();
@@ -185,15 +194,6 @@ export function createKennelHost(doors: HostDoors): KennelHost {
       return { saved };
     },
     factsAsLines: async () => writeJournal(inUse().facts()),
-      void compareCopies(inUse());
-    notSavedAsLines: async () => writeJournal(inUse().keeper.notSavedFacts),
-    leaveDemo: async () => {
-      doors.tellTabs({ record: 'demo', left: true });
-      await leave();
-      await doors.deleteStore('demo');
-    },
-  };
-  return {
     bringBack: async (text) => {
       const open = inUse();
       const { facts, ...told } = factsToBringBack(text, open.facts());
@@ -203,6 +203,14 @@ export function createKennelHost(doors: HostDoors): KennelHost {
       changed(open, true);
       return { ...told, saved };
     },
+    notSavedAsLines: async () => writeJournal(inUse().keeper.notSavedFacts),
+    leaveDemo: async () => {
+      doors.tellTabs({ record: 'demo', left: true });
+      await leave();
+      await doors.deleteStore('demo');
+    },
+  };
+  return {
     calls,
     hearTab: (news) => {
       if (record === null || news.record !== record.name) return;

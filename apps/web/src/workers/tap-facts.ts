@@ -74,7 +74,7 @@ function afterGrades(
 type LegBody = Omit<LegRecord, 'cause'> & { readonly cause?: Cause };
 
 /** A leg as it goes back into the journal: no cause on a good one. */
-function legBody(leg: LegRecord): LegBody {
+export function legBody(leg: LegRecord): LegBody {
   const { cause, ...rest } = leg;
   return cause === null || leg.grade === 'good' ? rest : { ...rest, cause };
 }

@@ -1,7 +1,9 @@
 import type { AskedRep, JudgedRep, Kennel, LegRecord, TapFact, WorkView } from '@sedgeline/projections';
 import { undoFacts } from '@sedgeline/projections';
 import { askedOf, repInHand } from './asked-rep.ts';
+import { blowFacts } from './blow-facts.ts';
 import type { After, Tap, TapAnswer, WorkScreen } from './kennel-calls.ts';
+import { memoryFacts } from './memory-facts.ts';
 import { sessionSeed } from './session-seed.ts';
 import { amendLegFacts, gradeFacts, type Recording } from './tap-facts.ts';
 
@@ -10,6 +12,8 @@ export interface Hand {
   readonly session: string;
   readonly chosen: AskedRep | null;
   readonly after: After | null;
+  /** A rep just put in from memory: what undo takes back first, since its place in the journal is not the last. */
+  readonly added?: string | null;
 }
 
 /** The work desk: holds one session's hand, turns taps into facts and the record into the Work screen. */
@@ -124,6 +128,29 @@ export function createWorkDesk(session: string, left: Hand | null, doors: DeskDo
       ? { kind: 'nothing-that-way' }
       : plain([{ kind: 'rep-amended', body: { rep, note: text } }], {});
   };
+  const blew = (view: WorkView, tap: Tap & { do: 'blew' }): Promise<TapAnswer> | TapAnswer => {
+    const blown = blowFacts(view, hand.chosen, tap.when);
+    if (blown === null) return { kind: 'nothing-that-way' };
+    if (blown.facts.length > 0) return plain(blown.facts, { chosen: blown.chosen });
+    put({ chosen: blown.chosen });
+    return { kind: 'done', saved: true };
+  };
+  const onRecord = () => kennel.record.sessions.find((one) => one.session === session);
+  const fromMemory = (tap: Tap & { do: 'from-memory' }): Promise<TapAnswer> | TapAnswer => {
+    const found = onRecord();
+    if (found === undefined) return { kind: 'nothing-that-way' };
+    const added = newId();
+    return plain(memoryFacts(found, tap, nowMs(), added), { added });
+  };
+  const undo = (view: WorkView): Promise<TapAnswer> | TapAnswer => {
+    const added =
+      view.closedAtMs === null ? onRecord()?.reps.find(({ rep }) => rep === hand.added) : undefined;
+    const facts =
+      added === undefined
+        ? undoFacts(view)
+        : [{ kind: 'rep-struck', body: { rep: added.rep, why: 'undone', undoes: added.orderKey.id } }];
+    return plain(facts, { after: null, chosen: null, added: null });
+  };
   const close = (view: WorkView): Promise<TapAnswer> => {
     const ended = view.inHand === null ? [] : [{ kind: 'rep-ended', body: { rep: view.inHand.rep } }];
     return plain([...ended, { kind: 'session-closed', body: { session } }], { chosen: null, after: null });
@@ -146,7 +173,28 @@ export function createWorkDesk(session: string, left: Hand | null, doors: DeskDo
       case 'strike':
         return plain([{ kind: 'rep-struck', body: { rep: tap.rep } }]);
       case 'undo':
-        return plain(undoFacts(view), { after: null, chosen: null });
+        return undo(view);
+      case 'restore':
+        return plain(
+          (view.struck.find(({ rep }) => rep === tap.rep)?.struckBy ?? []).map((undoes) => ({
+            kind: 'rep-restored',
+            body: { rep: tap.rep, undoes },
+          })),
+        );
+      case 'blew':
+        return blew(view, tap);
+      case 'reward':
+        return plain([{ kind: 'rep-amended', body: { rep: tap.rep, reward: tap.reward } }], {});
+      case 'got-it':
+        return plain([{ kind: 'rep-amended', body: { rep: tap.rep, gotItAnyway: tap.got } }], {});
+      case 'from-memory':
+        return fromMemory(tap);
+      case 'voice': {
+        const { do: _, ...body } = tap;
+        return plain([{ kind: 'voice-noted', body }], {});
+      }
+      case 'voice-drop':
+        return plain([{ kind: 'voice-dropped', body: { rep: tap.rep, voice: tap.voice } }], {});
       case 'turn': {
         const asked = repInHand(view, hand.chosen);
         return choose(
@@ -191,7 +239,12 @@ export function createWorkDesk(session: string, left: Hand | null, doors: DeskDo
       if (seenTurn !== turnCount) return { kind: 'stale' };
       turnCount += 1;
       const view = see();
-      return view === null ? { kind: 'nothing-that-way' } : act(view, tap);
+      if (view === null) return { kind: 'nothing-that-way' };
+      const { added } = hand;
+      const answer = await act(view, tap);
+      // What was put in from memory is the last tap until another is made.
+      if (added && hand.added === added) put({ added: null });
+      return answer;
     },
   };
 }

@@ -1,8 +1,13 @@
 import type { Tongue } from '../tongue.ts';
 import type { TradeWords } from '../trade.ts';
 import type { Cause, Expectation, Grade, Skill } from '../vocabulary.ts';
+import { inTurnWords } from './in-turn.ts';
+import { lastRepWords } from './last-rep.ts';
 import { panelWords } from './panel.ts';
+import { pocketWords } from './pocket.ts';
+import { repHistoryWords } from './rep-history.ts';
 import { sessionWords } from './session.ts';
+import { voiceWords } from './voice.ts';
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const two = (n: number): string => String(n).padStart(2, '0');
@@ -32,6 +37,11 @@ export function workWords(t: Tongue, trade: TradeWords) {
   return {
     ...sessionWords(t),
     ...panelWords(t, trade),
+    ...repHistoryWords(t, trade),
+    ...lastRepWords(t, trade),
+    inTurn: inTurnWords(t),
+    pocket: pocketWords(),
+    voice: voiceWords(t),
     title: (dog: string): string => `Work: ${dog}`,
     rep: (n: number): string => `rep ${t.number(n)}`,
     clock: (elapsedS: number): string => {
@@ -97,6 +107,8 @@ export function workWords(t: Tongue, trade: TradeWords) {
       closed: 'The session is closed.',
       amended: 'Changed; what it was before stays in the record.',
       noted: 'Note kept.',
+      struck: 'The rep is taken out; it can be brought back.',
+      restored: 'The rep is back.',
     },
     notSaved: {
       title: (count: number): string =>

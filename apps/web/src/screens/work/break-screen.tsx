@@ -1,9 +1,7 @@
 import type { WorkView } from '@sedgeline/projections';
 import { useEffect, useRef } from 'react';
-import { playTone } from '../../devices/soft-tone.ts';
-import { vibrate } from '../../devices/vibrate.ts';
 import { useWords } from '../../parts/words-context.tsx';
-import { useSettings } from '../../state/settings.ts';
+import { pulse, soundAfter } from '../../state/signals.ts';
 import { announce } from './announcer.tsx';
 import { useNow } from './use-now.ts';
 import type { WorkTaps } from './use-work-taps.ts';
@@ -21,12 +19,15 @@ export function BreakScreen({ running, taps }: BreakScreenProps) {
   const leftS = totalS - (nowMs - running.startedAtMs) / 1000;
   const isOver = leftS <= 0;
   const wasRunning = useRef(!isOver);
+  const endsAtMs = running.startedAtMs + totalS * 1000;
+  useEffect(() => {
+    const toGoS = (endsAtMs - Date.now()) / 1000;
+    return toGoS > 0 ? soundAfter(toGoS) : undefined;
+  }, [endsAtMs]);
   useEffect(() => {
     if (!isOver || !wasRunning.current) return;
     wasRunning.current = false;
-    const { tone, vibration } = useSettings.getState();
-    if (vibration) vibrate('break-over');
-    if (tone) playTone();
+    pulse('break-over');
     announce(work.said.breakOver);
   }, [isOver, work]);
   const share = Math.min(1, Math.max(0, leftS / totalS));
@@ -41,6 +42,7 @@ export function BreakScreen({ running, taps }: BreakScreenProps) {
         {work.break.left(leftS)}
       </p>
       <p className="work-break-say">{isOver ? work.break.over : work.break.say}</p>
+      <p className="work-break-note">{work.pocket.lockedBreak}</p>
       <button type="button" className="work-wide" aria-keyshortcuts="Space" onClick={taps.breakOver}>
         {work.break.backToWork}
       </button>

@@ -1,13 +1,17 @@
 import { SKILLS } from '@sedgeline/engine/ability';
 import type { PlannedRep } from '@sedgeline/engine/session';
+import type { InTurnView, WorkView } from '@sedgeline/projections';
 import { useEffect, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { useWords } from '../../parts/words-context.tsx';
 import { useKennel } from '../../state/kennel-store.ts';
+import { closeTurns } from '../../state/open-session.ts';
 import type { WorkScreen } from '../../workers/kennel-calls.ts';
 import { PanelAsk } from './panel-ask.tsx';
 import { PanelDevice } from './panel-device.tsx';
+import { PanelMemory } from './panel-memory.tsx';
 import { PanelReps } from './panel-reps.tsx';
+import { PanelVoice } from './panel-voice.tsx';
 import type { WorkTaps } from './use-work-taps.ts';
 
 interface MorePanelProps {
@@ -15,11 +19,12 @@ interface MorePanelProps {
   readonly rep: PlannedRep;
   readonly taps: WorkTaps;
   readonly onWhy: (rep: string) => void;
+  readonly onPocket: () => void;
   readonly onClose: () => void;
 }
 
 /** Everything that is not a tap of the pad. It lies over the pad; the card stays in sight and follows. */
-export function MorePanel({ screen, rep, taps, onWhy, onClose }: MorePanelProps) {
+export function MorePanel({ screen, rep, taps, onWhy, onPocket, onClose }: MorePanelProps) {
   const { work, trade, shell } = useWords();
   const title = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
@@ -53,6 +58,10 @@ export function MorePanel({ screen, rep, taps, onWhy, onClose }: MorePanelProps)
         <button type="button" onClick={act(() => taps.close())}>
           {work.panel.end}
         </button>
+        <button type="button" aria-keyshortcuts="P" onClick={act(onPocket)}>
+          {work.pocket.open}
+        </button>
+        {view.inTurn !== null && <EndTurns inTurn={view.inTurn} />}
       </div>
       <PanelAsk key={`${view.repNumber} ${graded}`} rep={rep} firstOpen={graded} />
       {view.inHand === null && (
@@ -67,8 +76,11 @@ export function MorePanel({ screen, rep, taps, onWhy, onClose }: MorePanelProps)
           </div>
         </section>
       )}
-      <PanelReps view={view} taps={taps} onWhy={onWhy} />
+      <PanelReps view={view} turn={screen.turnCount} taps={taps} onWhy={onWhy}>
+        <PanelMemory view={view} asked={rep.legs} taps={taps} />
+      </PanelReps>
       <PanelNote taps={taps} />
+      <PanelVoice about={spokenOf(view)} />
       <section className="work-panel-part" aria-label={work.panel.otherDogs}>
         <h2>{work.panel.otherDogs}</h2>
         <OtherSessions session={view.session} />
@@ -78,6 +90,24 @@ export function MorePanel({ screen, rep, taps, onWhy, onClose }: MorePanelProps)
       </section>
       <PanelDevice />
     </section>
+  );
+}
+
+/** The rep that a note is about: the chain in hand, else the last one. */
+function spokenOf({ inHand, done, repNumber }: WorkView) {
+  const last = inHand ?? done.at(-1);
+  if (last === undefined) return null;
+  return { rep: last.rep, voices: last.voices, number: inHand === null ? done.length : repNumber };
+}
+
+/** Ends the session of every dog that is worked in turn. */
+function EndTurns({ inTurn }: { readonly inTurn: InTurnView }) {
+  const { work } = useWords();
+  const open = inTurn.dogs.filter(({ isOpen }) => isOpen).map(({ session }) => session);
+  return (
+    <button type="button" onClick={() => void closeTurns(open)}>
+      {work.inTurn.endAll}
+    </button>
   );
 }
 

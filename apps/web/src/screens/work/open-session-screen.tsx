@@ -1,11 +1,11 @@
 import { SKILLS, type Skill } from '@sedgeline/engine/ability';
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
-import { readyTone } from '../../devices/soft-tone.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import { useKennel } from '../../state/kennel-store.ts';
 import { openSession, type SessionChoice } from '../../state/open-session.ts';
+import { readySound } from '../../state/signals.ts';
 
 const NONE = 'none';
 const NEW = 'new';
@@ -32,7 +32,7 @@ export function OpenSessionScreen({ dog }: { readonly dog: string }) {
   const start = async () => {
     if (isBusy) return;
     setBusy(true);
-    readyTone();
+    readySound();
     const session = await openSession({
       dog,
       ground: groundOf(ground, name),
@@ -78,6 +78,7 @@ export function OpenSessionScreen({ dog }: { readonly dog: string }) {
       <button type="submit" className="work-wide">
         {work.open.go}
       </button>
+      {dogs.dogs.length > 1 && <Link href="/work/turns">{work.inTurn.title}</Link>}
     </form>
   );
 }

@@ -11,9 +11,6 @@ interface PanelAskProps {
   readonly firstOpen: number;
 }
 
-/** How much later (or earlier) "I blew later" moves the stop: a tenth of the send, at least 1 m (our judgement, 2026). */
-const BLEW_SHARE = 0.1;
-
 /** What is asked, leg by leg, every field of it; the card above follows. */
 export function PanelAsk({ rep, firstOpen }: PanelAskProps) {
   const { work, trade } = useWords();
@@ -21,9 +18,6 @@ export function PanelAsk({ rep, firstOpen }: PanelAskProps) {
   const [leg, setLeg] = useState(firstOpen);
   const asked = draft.rep.legs[leg];
   const judged = rep.legs[leg];
-  const stop = draft.rep.legs.findIndex(({ skill }, i) => skill === 'stop' && i >= firstOpen);
-  const stopM = draft.rep.legs[stop]?.ask.distanceM ?? 0;
-  const byM = Math.max(1, Math.round(stopM * BLEW_SHARE));
   return (
     <section className="work-panel-part" aria-label={work.panel.ask}>
       <div className="work-tabs" role="tablist" aria-label={work.panel.leg}>
@@ -41,16 +35,6 @@ export function PanelAsk({ rep, firstOpen }: PanelAskProps) {
         ))}
       </div>
       {judged !== undefined && <LegChance leg={judged} />}
-      {stop >= 0 && (
-        <div className="work-panel-keys" title={work.panel.blewHint(byM)}>
-          <button type="button" onClick={() => draft.set(stop, 'distanceM', Math.max(1, stopM - byM))}>
-            {work.panel.blewEarly}
-          </button>
-          <button type="button" onClick={() => draft.set(stop, 'distanceM', Math.min(400, stopM + byM))}>
-            {work.panel.blewLate}
-          </button>
-        </div>
-      )}
       {asked !== undefined && (
         <AskEditor leg={asked} onSet={(field, value) => draft.set(leg, field, value)} />
       )}

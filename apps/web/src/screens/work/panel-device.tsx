@@ -1,7 +1,7 @@
 import { useWords } from '../../parts/words-context.tsx';
 import { useSettings } from '../../state/settings.ts';
 
-const SWITCHES = ['keysOnWork', 'tone', 'vibration'] as const;
+const SWITCHES = ['quiet', 'tone', 'vibration', 'keysOnWork', 'keepReward', 'turnByItself'] as const;
 
 /** What this screen does with the device: keys, the tone and the pulse, each to be turned off. */
 export function PanelDevice() {

@@ -1,22 +1,28 @@
 import { GRADES } from '@sedgeline/engine/ability';
 import type { RepSummary, WorkView } from '@sedgeline/projections';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { Choice } from '../../parts/choice.tsx';
 import { GradeMark } from '../../parts/grade-mark/grade-mark.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import { CAUSES } from './after-strip.tsx';
+import { VoiceList } from './panel-voice.tsx';
+import { RepHistory } from './rep-history.tsx';
 import type { WorkTaps } from './use-work-taps.ts';
 
-/** The reps of this session, last first; any leg can be put right, and what it was before stays in the record. */
-export function PanelReps({
-  view,
-  taps,
-  onWhy,
-}: {
+interface PanelRepsProps {
   readonly view: WorkView;
+  /** Changes with every tap: a history that is open is read again. */
+  readonly turn: number;
   readonly taps: WorkTaps;
   readonly onWhy: (rep: string) => void;
-}) {
+  readonly children?: ReactNode;
+}
+
+/**
+ * The reps of this session, last first; any leg can be put right, and what it was before stays in the record. What was taken out
+ * can be brought back.
+ */
+export function PanelReps({ view, turn, taps, onWhy, children }: PanelRepsProps) {
   const { work } = useWords();
   return (
     <section className="work-panel-part" aria-label={work.panel.all}>
@@ -24,9 +30,26 @@ export function PanelReps({
       {view.done.length === 0 && <p>{work.panel.none}</p>}
       <ol className="work-reps">
         {view.done
-          .map((rep, i) => <RepLine key={rep.rep} rep={rep} n={i + 1} taps={taps} onWhy={onWhy} />)
+          .map((rep, i) => (
+            <RepLine key={rep.rep} rep={rep} n={i + 1} turn={turn} taps={taps} onWhy={onWhy} />
+          ))
           .reverse()}
       </ol>
+      {view.struck.length > 0 && (
+        <section className="work-panel-keys" aria-label={work.struck}>
+          {view.struck.map((rep) => (
+            <button
+              key={rep.rep}
+              type="button"
+              data-struck={rep.rep}
+              onClick={() => taps.send({ do: 'restore', rep: rep.rep }, work.said.restored)}
+            >
+              {work.bringBack(rep.legs.map(({ skill }) => skill))}
+            </button>
+          ))}
+        </section>
+      )}
+      {children}
     </section>
   );
 }
@@ -34,11 +57,13 @@ export function PanelReps({
 function RepLine({
   rep,
   n,
+  turn,
   taps,
   onWhy,
 }: {
   readonly rep: RepSummary;
   readonly n: number;
+  readonly turn: number;
   readonly taps: WorkTaps;
   readonly onWhy: (rep: string) => void;
 }) {
@@ -55,6 +80,7 @@ function RepLine({
         onClick={() => onWhy(rep.rep)}
       >
         {work.rep(n)}
+        {rep.fromMemory && <span className="work-rep-memory">{work.fromMemory}</span>}
         <span className="why-word">{whySheet.name}</span>
       </button>
       <span className="work-rep-legs">
@@ -97,9 +123,11 @@ function RepLine({
               }
             />
           )}
-          <button type="button" onClick={() => taps.send({ do: 'strike', rep: rep.rep }, work.said.amended)}>
+          <button type="button" onClick={() => taps.send({ do: 'strike', rep: rep.rep }, work.said.struck)}>
             {work.panel.strike}
           </button>
+          <VoiceList rep={rep.rep} voices={rep.voices} />
+          <RepHistory rep={rep.rep} turn={turn} />
         </div>
       )}
     </li>

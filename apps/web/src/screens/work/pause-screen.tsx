@@ -26,6 +26,11 @@ export function PauseScreen({ screen, taps }: PauseScreenProps) {
           {reasons.sentence(reason)}
         </p>
       ))}
+      {next.plan !== undefined && (
+        <p className="work-course" data-course={next.plan.do}>
+          {work.planLine(next.plan, null)}
+        </p>
+      )}
       {after !== null && (
         <AfterStrip after={after} onCause={taps.cause} onExpectation={taps.expectation} onWhy={openWhy} />
       )}

@@ -1,5 +1,5 @@
 import type { RepPicture } from '@sedgeline/engine/ground';
-import type { PlannedRep } from '@sedgeline/engine/session';
+import type { PlanCourse, PlannedRep } from '@sedgeline/engine/session';
 import { FieldCard } from '../../parts/field-card/field-card.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import { useCardSize } from './use-card-size.ts';
@@ -9,11 +9,13 @@ interface RepFaceProps {
   readonly picture: RepPicture;
   readonly dogName: string;
   readonly isChosen: boolean;
+  /** What has become of the plan that the session follows; `null` without one. */
+  readonly course: PlanCourse | null;
   readonly onAsSuggested: () => void;
 }
 
 /** The rep before it is worked: drawn to scale, in one sentence, with the reason. */
-export function RepFace({ rep, picture, dogName, isChosen, onAsSuggested }: RepFaceProps) {
+export function RepFace({ rep, picture, dogName, isChosen, course, onAsSuggested }: RepFaceProps) {
   const { ask, reasons, work } = useWords();
   const reason = rep.reasons[0];
   const size = useCardSize();
@@ -34,6 +36,11 @@ export function RepFace({ rep, picture, dogName, isChosen, onAsSuggested }: RepF
             reason !== undefined && reasons.sentence(reason)
           )}
         </p>
+        {course !== null && (
+          <p className="work-course" data-course={course.do}>
+            {work.planLine(course, rep.planRep ?? null)}
+          </p>
+        )}
       </div>
     </div>
   );

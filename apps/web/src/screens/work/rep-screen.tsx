@@ -1,13 +1,16 @@
 import { useMemo, useState } from 'react';
+import { useLocation } from 'wouter';
 import type { WorkScreen } from '../../workers/kennel-calls.ts';
 import { useWhySheet } from '../why/use-why-sheet.tsx';
 import { AfterStrip } from './after-strip.tsx';
+import { LastRepRow, spokenRep } from './last-rep-row.tsx';
 import { LegChance } from './leg-chance.tsx';
 import { LegsRow } from './legs-row.tsx';
 import { MorePanel } from './more-panel.tsx';
 import { OutcomePad, type WideKey } from './outcome-pad.tsx';
 import { RepFace } from './rep-face.tsx';
 import { SessionLog } from './session-log.tsx';
+import { nextInTurn } from './turn-bar.tsx';
 import { TurnRow } from './turn-row.tsx';
 import type { WorkTaps } from './use-work-taps.ts';
 import { useWorkKeys } from './work-keys.ts';
@@ -16,11 +19,13 @@ interface RepScreenProps {
   readonly screen: WorkScreen;
   readonly isRough: boolean;
   readonly taps: WorkTaps;
+  readonly onPocket: () => void;
 }
 
 /** One rep: the field card and why, and the pad that grades it. */
-export function RepScreen({ screen, isRough, taps }: RepScreenProps) {
+export function RepScreen({ screen, isRough, taps, onPocket }: RepScreenProps) {
   const [isMore, setMore] = useState(false);
+  const [, go] = useLocation();
   const why = useWhySheet();
   const { openWhy } = why;
   const { view, chosen, after } = screen;
@@ -30,8 +35,17 @@ export function RepScreen({ screen, isRough, taps }: RepScreenProps) {
   const wide: WideKey =
     graded.at(-1)?.grade === 'missed' ? 'ended' : graded.length > 0 ? 'rest-good' : 'all-good';
   const lastRep = after?.rep ?? view.done.at(-1)?.rep ?? null;
+  const spoken = useMemo(() => spokenRep({ view, chosen }), [view, chosen]);
   const now = useMemo(
     () => ({
+      openPocket: onPocket,
+      nextDog: () => {
+        const next = view.inTurn === null ? null : nextInTurn(view.inTurn, view.session);
+        if (next !== null) go(`/work/${next.session}`, { replace: true });
+      },
+      gotIt: () => {
+        if (spoken?.legs.some(({ grade }) => grade === 'missed')) taps.gotIt(spoken.rep, !spoken.gotItAnyway);
+      },
       taps,
       wide,
       after,
@@ -39,7 +53,7 @@ export function RepScreen({ screen, isRough, taps }: RepScreenProps) {
       openMore: () => setMore(true),
       openWhy: () => openWhy(lastRep),
     }),
-    [taps, wide, after, lastRep, openWhy],
+    [taps, wide, after, lastRep, openWhy, onPocket, view, spoken, go],
   );
   useWorkKeys(now, !isMore && !why.isOpen && !isRough && rep !== null);
   const leg = rep?.legs[graded.length];
@@ -51,6 +65,7 @@ export function RepScreen({ screen, isRough, taps }: RepScreenProps) {
         picture={picture}
         dogName={view.dogName}
         isChosen={chosen !== null && view.inHand === null}
+        course={view.next.plan ?? null}
         onAsSuggested={() => taps.send({ do: 'as-suggested' })}
       />
       <div className="work-desk" inert={isMore}>
@@ -61,6 +76,7 @@ export function RepScreen({ screen, isRough, taps }: RepScreenProps) {
           ) : (
             <AfterStrip after={after} onCause={taps.cause} onExpectation={taps.expectation} onWhy={openWhy} />
           )}
+          {spoken !== null && <LastRepRow spoken={spoken} taps={taps} />}
         </div>
         <LegsRow legs={rep.legs} graded={graded} />
         <OutcomePad
@@ -80,7 +96,14 @@ export function RepScreen({ screen, isRough, taps }: RepScreenProps) {
         />
       </div>
       {isMore && (
-        <MorePanel screen={screen} rep={rep} taps={taps} onWhy={openWhy} onClose={() => setMore(false)} />
+        <MorePanel
+          screen={screen}
+          rep={rep}
+          taps={taps}
+          onWhy={openWhy}
+          onPocket={onPocket}
+          onClose={() => setMore(false)}
+        />
       )}
       {why.sheet}
     </>

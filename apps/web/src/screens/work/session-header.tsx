@@ -10,11 +10,13 @@ const MINUTE_MS = 60_000;
 
 /** Minutes until a break is due, by the clock; 0 when it is due by minutes or by reps. */
 export function minutesToBreak(
-  view: Pick<WorkView, 'lastBreakOrStartMs' | 'repsSinceBreak'>,
+  view: Pick<WorkView, 'lastBreakOrStartMs' | 'repsSinceBreak' | 'inTurn'>,
   nowMs: number,
 ): number {
   if (view.repsSinceBreak >= BREAK_AFTER_REPS) return 0;
-  const sinceMinutes = (nowMs - view.lastBreakOrStartMs) / MINUTE_MS;
+  // Among dogs worked in turn, each works its share of the time.
+  const dogs = view.inTurn?.dogs.filter(({ isOpen }) => isOpen).length ?? 1;
+  const sinceMinutes = (nowMs - view.lastBreakOrStartMs) / MINUTE_MS / Math.max(1, dogs);
   return Math.max(0, Math.ceil(BREAK_AFTER_MINUTES - sinceMinutes));
 }
 

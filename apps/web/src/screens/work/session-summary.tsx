@@ -3,16 +3,24 @@ import type { WorkView } from '@sedgeline/projections';
 import { Link } from 'wouter';
 import { GradeMark } from '../../parts/grade-mark/grade-mark.tsx';
 import { useWords } from '../../parts/words-context.tsx';
+import type { WorkScreen } from '../../workers/kennel-calls.ts';
 import { useWhySheet } from '../why/use-why-sheet.tsx';
+import { PanelMemory } from './panel-memory.tsx';
+import { PanelReps } from './panel-reps.tsx';
 import { SessionLog } from './session-log.tsx';
+import { nextInTurn } from './turn-bar.tsx';
+import { useWorkTaps } from './use-work-taps.ts';
 
 /** A session that is closed: what was done, and what comes next. */
-export function SessionSummary({ view, said }: { readonly view: WorkView; readonly said: string }) {
+export function SessionSummary({ screen, said }: { readonly screen: WorkScreen; readonly said: string }) {
+  const { view, turnCount: turn } = screen;
+  const taps = useWorkTaps();
   const { work, trade, reasons, ask } = useWords();
   const { openWhy, sheet } = useWhySheet();
   const counts = countLegs(view);
   const minutes = ((view.closedAtMs ?? view.openedAtMs) - view.openedAtMs) / 60_000;
   const { next } = view;
+  const inTurn = view.inTurn === null ? null : nextInTurn(view.inTurn, view.session);
   return (
     <section className="work-summary" aria-labelledby="summary-title">
       <p className="work-said" role="status">
@@ -52,6 +60,12 @@ export function SessionSummary({ view, said }: { readonly view: WorkView; readon
         </table>
       )}
       <SessionLog done={view.done} isWhole onWhy={openWhy} />
+      <details className="work-put-right">
+        <summary>{work.panel.putRight}</summary>
+        <PanelReps view={view} turn={turn} taps={taps} onWhy={openWhy}>
+          {view.done[0] !== undefined && <PanelMemory view={view} asked={view.done[0].legs} taps={taps} />}
+        </PanelReps>
+      </details>
       {sheet}
       {counts.notDogs > 0 && <p>{work.end.notDogs(counts.notDogs)}</p>}
       {next.do === 'rep' && (
@@ -60,6 +74,7 @@ export function SessionSummary({ view, said }: { readonly view: WorkView; readon
         </p>
       )}
       <nav className="work-panel-keys" aria-label={work.end.nextTime}>
+        {inTurn !== null && <Link href={`/work/${inTurn.session}`}>{work.inTurn.next(inTurn.name)}</Link>}
         <Link href={`/dog/${encodeURIComponent(view.dog)}`}>{work.end.toDog(view.dogName)}</Link>
         <Link href={`/work/with/${encodeURIComponent(view.dog)}`}>{work.end.again}</Link>
         <Link href="/">{work.end.toDogs}</Link>

@@ -1,4 +1,4 @@
-import { useDeferredValue, useEffect, useRef } from 'react';
+import { useCallback, useDeferredValue, useEffect, useRef, useState } from 'react';
 import { useWakeLock } from '../../devices/wake-lock.ts';
 import { useWords } from '../../parts/words-context.tsx';
 import { refreshWork, watchSession } from '../../state/kennel.ts';
@@ -8,8 +8,11 @@ import { Announcer } from './announcer.tsx';
 import { BreakScreen } from './break-screen.tsx';
 import { NotSavedBar } from './not-saved-bar.tsx';
 import { PauseScreen } from './pause-screen.tsx';
+import { PocketScreen } from './pocket-screen.tsx';
 import { RepScreen } from './rep-screen.tsx';
 import { SessionHeader } from './session-header.tsx';
+import { TurnBar } from './turn-bar.tsx';
+import { useTurn } from './use-turn.ts';
 import { useWorkTaps } from './use-work-taps.ts';
 
 /** After so long away, the suggestion is made afresh: the break has come due, the day has gone on (our judgement, 2026). */
@@ -28,7 +31,11 @@ export function WorkScreen({ session }: { readonly session: string }) {
   const isDrawn = useDeferredValue(latest !== null, false);
   const screen = isDrawn ? latest : null;
   const isShown = screen !== null;
+  const [isPocketed, setPocketed] = useState(false);
+  const intoPocket = useCallback(() => setPocketed(true), []);
+  const outOfPocket = useCallback(() => setPocketed(false), []);
   useWakeLock(isShown);
+  useTurn(screen);
   useRefreshAfterAway(isShown && isReady);
   useEffect(() => {
     if (isReady) void watchSession(session);
@@ -53,17 +60,23 @@ export function WorkScreen({ session }: { readonly session: string }) {
       <NotSavedBar />
       <Announcer />
       {screen !== null && <SessionHeader view={screen.view} />}
+      {screen !== null && screen.view.inTurn !== null && (
+        <TurnBar inTurn={screen.view.inTurn} session={session} />
+      )}
       {shown?.isRough === true && (
         <p className="work-opening" role="status">
           {work.opening}
         </p>
       )}
-      {screen !== null && <Part screen={screen} isRough={shown?.isRough ?? true} taps={taps} />}
+      {screen !== null && (
+        <Part screen={screen} isRough={shown?.isRough ?? true} taps={taps} onPocket={intoPocket} />
+      )}
+      {screen !== null && isPocketed && <PocketScreen screen={screen} onBack={outOfPocket} />}
     </main>
   );
 }
 
-function Part({ screen, isRough, taps }: Parameters<typeof RepScreen>[0]) {
+function Part({ screen, isRough, taps, onPocket }: Parameters<typeof RepScreen>[0]) {
   const { view, chosen } = screen;
   const { breakRunning } = view;
   const isPause = breakRunning === null && view.asked === null && chosen === null;
@@ -76,7 +89,7 @@ function Part({ screen, isRough, taps }: Parameters<typeof RepScreen>[0]) {
       </fieldset>
     );
   }
-  return <RepScreen screen={screen} isRough={isRough} taps={taps} />;
+  return <RepScreen screen={screen} isRough={isRough} taps={taps} onPocket={onPocket} />;
 }
 
 function useRefreshAfterAway(isOn: boolean): void {
