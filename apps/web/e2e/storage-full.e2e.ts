@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import { beginWorkerWith } from './begin-worker-with.ts';
 import { expect, test } from './served-app.ts';
 import { allWell, exportedFacts, gradeLeg, repNumber, said, startFirst } from './steps.ts';
 
@@ -18,14 +19,6 @@ const FULL_WHEN_TOLD = `
   }
 `;
 const REFUSED = `indexedDB.open = () => { throw new DOMException('refused (the test says so)', 'SecurityError'); };\n`;
-
-/** Lets the kennel's worker begin with a script of the test's. */
-async function beginWorkerWith(page: Page, script: string): Promise<void> {
-  await page.route('**/*kennel-worker*.js', async (route) => {
-    const answer = await route.fetch();
-    await route.fulfill({ response: answer, body: script + (await answer.text()) });
-  });
-}
 
 const tellRoom = (page: Page, room: 'full' | 'free') =>
   page.evaluate((word) => {

@@ -21,6 +21,8 @@ export interface KennelState {
   readonly copies: { readonly restored: number; readonly hasCopy: boolean } | null;
   /** How many facts were here when the program was last used, and are gone from both copies. */
   readonly missing: number;
+  /** How far the device's time is behind what is on record, whole minutes. */
+  readonly behindMinutes: number;
   /** What could not even be started (the worker itself), in the browser's words. */
   readonly fault: string | null;
 }
@@ -34,8 +36,11 @@ const EMPTY: Omit<KennelState, 'record'> = {
   damage: [],
   copies: null,
   missing: 0,
+  behindMinutes: 0,
   fault: null,
 };
+
+const MINUTE_MS = 60_000;
 
 export const useKennel = create<KennelState>()(() => ({ record: 'mine', ...EMPTY }));
 
@@ -63,6 +68,9 @@ export function takePush(push: KennelPush): void {
       break;
     case 'damage':
       useKennel.setState({ damage: push.damage });
+      break;
+    case 'behind':
+      useKennel.setState({ behindMinutes: Math.floor(push.behindMs / MINUTE_MS) });
       break;
     case 'copies': {
       const { restored, hasCopy, facts } = push;

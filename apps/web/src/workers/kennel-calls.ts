@@ -146,6 +146,8 @@ export type KennelPush =
       readonly hasCopy: boolean;
       readonly facts: number;
     }
+  /** How far the device's time is behind what is on record, milliseconds. */
+  | { readonly view: 'behind'; readonly record: RecordName; readonly behindMs: number }
   | { readonly view: 'record-left'; readonly record: RecordName };
 
 type DeskCalls = GroundCalls & PlanningCalls;

@@ -61,6 +61,7 @@ export function createKennelHost(doors: HostDoors): KennelHost {
   /** After a change: Work and what was not saved at once, the rest and the checkpoint when there is a moment. */
   const changed = (open: OpenRecord, isDogsUrgent: boolean): void => {
     push({ view: 'not-saved', record: open.name, notSaved: open.keeper.notSaved });
+    push({ view: 'behind', record: open.name, behindMs: open.behindMs() });
     pushWork(open);
     if (isDogsUrgent) pushRest(open);
     doors.whenIdle(() => {

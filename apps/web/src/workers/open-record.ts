@@ -41,6 +41,8 @@ export interface OpenRecord {
   readonly keepFromElsewhere: (facts: readonly Fact[]) => Promise<boolean>;
   /** Brings the record and its second copy together; gives how many facts came into the record by it. */
   readonly compareCopies: () => Promise<number>;
+  /** How far the device's time is behind what is on record, milliseconds. */
+  readonly behindMs: () => number;
   readonly dogs: () => DogsView;
   readonly desk: (session: string, onKept: (facts: readonly Fact[]) => void) => WorkDesk;
   readonly leaveHand: (hand: Hand) => Promise<void>;
@@ -115,6 +117,7 @@ export async function openRecord(
       return saved;
     },
     compareCopies: async () => take(await keeper.compare([...known.values()])),
+    behindMs: stamper.behindMs,
     dogs: () => kennel.dogs(nowMs()),
     desk: (session, onKept) =>
       createWorkDesk(session, hand ?? null, {

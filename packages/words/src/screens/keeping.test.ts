@@ -22,3 +22,10 @@ it('says of a file what was added and what was not, and only that', () => {
     '0 entries added; 5 were here already. 1 entry differs from the one here: what is here stays. 2 lines could not be read.',
   );
 });
+
+it('says how far the clock is behind, in the unit that is read at a glance', () => {
+  expect(keeping.behind(1)).toContain('is 1 minute behind');
+  expect(keeping.behind(60)).toContain('is 60 minutes behind');
+  expect(keeping.behind(180)).toContain('is 3 hours behind');
+  expect(keeping.behind(4 * 1440)).toContain('is 4 days behind');
+});

@@ -9,6 +9,16 @@ export interface BroughtBack {
   readonly unreadable: number;
 }
 
+const MINUTES_IN_HOUR = 60;
+const MINUTES_IN_DAY = 1440;
+
+/** A span in the largest unit that it fills twice, or minutes. */
+function span(t: Tongue, minutes: number): string {
+  if (minutes >= 2 * MINUTES_IN_DAY) return t.count(Math.round(minutes / MINUTES_IN_DAY), 'day', 'days');
+  if (minutes >= 2 * MINUTES_IN_HOUR) return t.count(Math.round(minutes / MINUTES_IN_HOUR), 'hour', 'hours');
+  return t.count(minutes, 'minute', 'minutes');
+}
+
 /** Words about the record being kept on the device: its second copy, what came back from it, what is gone, a file brought back. */
 export function keepingWords(t: Tongue) {
   const entries = (n: number): string => t.count(n, 'entry', 'entries');
@@ -18,6 +28,8 @@ export function keepingWords(t: Tongue) {
       `${entries(n)} ${was(n)} gone from the record in this browser and ${was(n)} restored from the second copy on this device. Nothing else changed.`,
     missing: (n: number): string =>
       `${entries(n)} that ${was(n)} on this device the last time ${n === 1 ? 'is' : 'are'} gone, and the second copy does not have ${n === 1 ? 'it' : 'them'} either: the browser, or somebody, cleared what this site keeps. Bring back your last export in Setup.`,
+    behind: (minutes: number): string =>
+      `The clock of this device is ${span(t, minutes)} behind the last entry. Entries stay in the order you make them, but times and breaks will be wrong: set the clock right.`,
     read: 'I have read it',
     toSetup: 'To Setup',
     copy: 'A second copy is kept beside it on this device.',
