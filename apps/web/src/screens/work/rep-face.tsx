@@ -1,5 +1,6 @@
 import type { RepPicture } from '@sedgeline/engine/ground';
 import type { PlanCourse, PlannedRep } from '@sedgeline/engine/session';
+import type { ReactNode } from 'react';
 import { FieldCard } from '../../parts/field-card/field-card.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import { useCardSize } from './use-card-size.ts';
@@ -12,10 +13,11 @@ interface RepFaceProps {
   /** What has become of the plan that the session follows; `null` without one. */
   readonly course: PlanCourse | null;
   readonly onAsSuggested: () => void;
+  readonly children?: ReactNode;
 }
 
 /** The rep before it is worked: drawn to scale, in one sentence, with the reason. */
-export function RepFace({ rep, picture, dogName, isChosen, course, onAsSuggested }: RepFaceProps) {
+export function RepFace({ rep, picture, dogName, isChosen, course, onAsSuggested, children }: RepFaceProps) {
   const { ask, reasons, work } = useWords();
   const reason = rep.reasons[0];
   const size = useCardSize();
@@ -42,6 +44,7 @@ export function RepFace({ rep, picture, dogName, isChosen, course, onAsSuggested
           </p>
         )}
       </div>
+      {children}
     </div>
   );
 }

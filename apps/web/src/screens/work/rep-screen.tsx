@@ -12,6 +12,7 @@ import { RepFace } from './rep-face.tsx';
 import { SessionLog } from './session-log.tsx';
 import { nextInTurn } from './turn-bar.tsx';
 import { TurnRow } from './turn-row.tsx';
+import { useIsAcross } from './use-card-size.ts';
 import type { WorkTaps } from './use-work-taps.ts';
 import { useWorkKeys } from './work-keys.ts';
 
@@ -26,6 +27,7 @@ interface RepScreenProps {
 export function RepScreen({ screen, isRough, taps, onPocket }: RepScreenProps) {
   const [isMore, setMore] = useState(false);
   const [, go] = useLocation();
+  const isAcross = useIsAcross();
   const why = useWhySheet();
   const { openWhy } = why;
   const { view, chosen, after } = screen;
@@ -58,6 +60,16 @@ export function RepScreen({ screen, isRough, taps, onPocket }: RepScreenProps) {
   useWorkKeys(now, !isMore && !why.isOpen && !isRough && rep !== null);
   const leg = rep?.legs[graded.length];
   if (rep === null || picture === null || leg === undefined) return null;
+  const between = (
+    <div className="work-between">
+      {after === null ? (
+        <LegChance leg={leg} />
+      ) : (
+        <AfterStrip after={after} onCause={taps.cause} onExpectation={taps.expectation} onWhy={openWhy} />
+      )}
+      {spoken !== null && <LastRepRow spoken={spoken} taps={taps} />}
+    </div>
+  );
   return (
     <>
       <RepFace
@@ -67,17 +79,12 @@ export function RepScreen({ screen, isRough, taps, onPocket }: RepScreenProps) {
         isChosen={chosen !== null && view.inHand === null}
         course={view.next.plan ?? null}
         onAsSuggested={() => taps.send({ do: 'as-suggested' })}
-      />
+      >
+        {isAcross && between}
+      </RepFace>
       <div className="work-desk" inert={isMore}>
         <SessionLog done={view.done} onWhy={isRough ? null : openWhy} />
-        <div className="work-between">
-          {after === null ? (
-            <LegChance leg={leg} />
-          ) : (
-            <AfterStrip after={after} onCause={taps.cause} onExpectation={taps.expectation} onWhy={openWhy} />
-          )}
-          {spoken !== null && <LastRepRow spoken={spoken} taps={taps} />}
-        </div>
+        {!isAcross && between}
         <LegsRow legs={rep.legs} graded={graded} />
         <OutcomePad
           skill={leg.skill}

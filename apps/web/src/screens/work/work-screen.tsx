@@ -59,9 +59,11 @@ export function WorkScreen({ session }: { readonly session: string }) {
     >
       <NotSavedBar />
       <Announcer />
-      {screen !== null && <SessionHeader view={screen.view} />}
-      {screen !== null && screen.view.inTurn !== null && (
-        <TurnBar inTurn={screen.view.inTurn} session={session} />
+      {screen !== null && (
+        <div className="work-top">
+          <SessionHeader view={screen.view} />
+          {screen.view.inTurn !== null && <TurnBar inTurn={screen.view.inTurn} session={session} />}
+        </div>
       )}
       {shown?.isRough === true && (
         <p className="work-opening" role="status">
