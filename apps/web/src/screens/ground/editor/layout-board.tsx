@@ -18,6 +18,7 @@ import { useWords } from '../../../parts/words-context.tsx';
 import { applyEdit, type EditedLayout } from './layout-edit.ts';
 import { figuresOfPart, keyOfPart, nameOfPart, partsOf, placeOfPart } from './parts-of-layout.ts';
 import { REACH, useDrag } from './use-drag.ts';
+import { useKeyRun } from './use-key-run.ts';
 
 export interface LayoutBoardProps {
   readonly layout: EditedLayout;
@@ -38,20 +39,24 @@ export interface LayoutBoardProps {
  * two drawings, one over the other, so that a frame of a drag paints the one thing.
  */
 export const LayoutBoard = memo(function LayoutBoard(props: LayoutBoardProps) {
-  const { layout, names, chosen, box, scale, onChoose, onMove, onLive, onKey, settle } = props;
+  const { layout, chosen, box, scale, onChoose, onMove, onLive, onKey, settle } = props;
+  const { run, begin, end } = useKeyRun(layout, props.names, chosen);
+  const standing = run?.before ?? layout;
+  const names = run?.names ?? props.names;
   const { picture, ground } = useWords();
   const id = useId();
   const svg = useRef<SVGSVGElement>(null);
   const [live, setLive] = useState<{ readonly part: Part; readonly layout: EditedLayout } | null>(null);
-  const moving = live?.part ?? null;
+  const moving = live?.part ?? run?.part ?? null;
   const still = useMemo(() => {
-    const drawing = drawLayout(layout, scale, box, picture, { chosen, moving, grid: true });
+    const drawing = drawLayout(standing, scale, box, picture, { chosen, moving, grid: true });
     return shapesOfDrawing(drawing).map((shape, i) => <ShapeView key={i} shape={shape} />);
-  }, [layout, scale, box, picture, chosen, moving]);
-  const parts = useMemo(() => partsOf(layout), [layout]);
+  }, [standing, scale, box, picture, chosen, moving]);
+  const parts = useMemo(() => partsOf(standing), [standing]);
   const spots = useMemo(
-    () => parts.map((part) => ({ part, at: scale.toCard(placeOfPart(part, layout) ?? layout.handlerAt) })),
-    [parts, layout, scale],
+    () =>
+      parts.map((part) => ({ part, at: scale.toCard(placeOfPart(part, standing) ?? standing.handlerAt) })),
+    [parts, standing, scale],
   );
   const drag = useDrag(svg, box, scale, {
     spots,
@@ -92,7 +97,11 @@ export const LayoutBoard = memo(function LayoutBoard(props: LayoutBoardProps) {
         aria-describedby={`${id}-hint`}
         data-metres-per-unit={1 / scale.unitsPerMetre}
         data-up-deg={scale.upDeg}
-        onKeyDown={onKey}
+        onKeyDown={(event) => {
+          if (event.key.startsWith('Arrow')) begin();
+          else end();
+          onKey(event);
+        }}
         onFocus={() => {
           isHeld.current = true;
         }}
@@ -105,7 +114,8 @@ export const LayoutBoard = memo(function LayoutBoard(props: LayoutBoardProps) {
         <title id={`${id}-title`}>{ground.editor.board}</title>
         <desc id={`${id}-hint`}>{ground.editor.boardHint}</desc>
         {live && <Moving {...props} live={live.layout} part={live.part} />}
-        <Handles layout={layout} names={names} chosen={chosen} spots={spots} onChoose={onChoose} />
+        {run && live === null && <Moving {...props} live={layout} part={run.part} />}
+        <Handles layout={standing} names={names} chosen={chosen} spots={spots} onChoose={onChoose} />
       </svg>
     </div>
   );
