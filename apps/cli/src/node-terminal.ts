@@ -1,5 +1,6 @@
 import { readFileSync, writeFileSync, writeSync } from 'node:fs';
 import { CliFailure, EXIT } from './cli-failure.ts';
+import { withFileBytes } from './file-bytes.ts';
 import type { Terminal } from './terminal.ts';
 
 const STDIN = 0;
@@ -32,17 +33,23 @@ function writeAll(fd: number, text: string): void {
   }
 }
 
+function unreadable(path: string, error: unknown): CliFailure {
+  const message = `cannot read it: ${why(error)}; check the path and the rights`;
+  const file = path === '-' ? 'standard input' : path;
+  return new CliFailure({ code: 'FILE_UNREADABLE', message, exit: EXIT.world, file });
+}
+
 /** Files, standard input and standard output of this process. */
 export const nodeTerminal: Terminal = {
   readFile(path) {
-    const name = path === '-' ? 'standard input' : path;
     try {
       return readFileSync(path === '-' ? STDIN : path, 'utf8');
     } catch (error) {
-      const message = `cannot read it: ${why(error)}; check the path and the rights`;
-      throw new CliFailure({ code: 'FILE_UNREADABLE', message, exit: EXIT.world, file: name });
+      throw unreadable(path, error);
     }
   },
+  readBytes: (path, use) =>
+    withFileBytes(path === '-' ? STDIN : path, use, (error) => unreadable(path, error)),
   writeNewFile(path, text) {
     if (path === '-') return writeAll(1, text);
     try {

@@ -6,6 +6,7 @@ import type { Exit } from './commands/command.ts';
 import { addDemo } from './commands/demo.ts';
 import { addForecast } from './commands/forecast.ts';
 import { addLayout } from './commands/layout.ts';
+import { addListen } from './commands/listen.ts';
 import { addNext } from './commands/next.ts';
 import { addPatterns } from './commands/patterns.ts';
 import { addPlan } from './commands/plan.ts';
@@ -46,6 +47,7 @@ export async function runProgram(args: readonly string[], terminal: Terminal): P
     addLayout,
     addWhistle,
     addWeather,
+    addListen,
     addDemo,
   ]) {
     add(program, terminal, (status) => {

@@ -6,6 +6,7 @@ import { changeWords } from './changes.ts';
 import type { Dialect } from './dialect.ts';
 import { failureWords } from './failures.ts';
 import { layoutWords } from './layout.ts';
+import { listenWords } from './listen.ts';
 import { patternWords } from './patterns.ts';
 import { pictureWords } from './picture.ts';
 import { planWords } from './plan.ts';
@@ -14,8 +15,8 @@ import { ruleWords } from './rules.ts';
 import { dogWords } from './screens/dog.ts';
 import { dogsWords } from './screens/dogs.ts';
 import { groundWords } from './screens/ground.ts';
-import { planScreenWords } from './screens/plan-screen.ts';
 import { keepingWords } from './screens/keeping.ts';
+import { planScreenWords } from './screens/plan-screen.ts';
 import { progressWords } from './screens/progress.ts';
 import { proofingWords } from './screens/proofing.ts';
 import { seasonScreenWords } from './screens/season-screen.ts';
@@ -69,10 +70,11 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
     care: careWords(t, cautions),
     weather: weatherWords(t),
     whistle: whistleWords(t),
+    listen: listenWords(t),
     shell: shellWords(),
+    keeping: keepingWords(t),
     dogs: dogsWords(t),
     dog: dogWords(t),
-    keeping: keepingWords(t),
     ground: groundWords(t),
     progress: progressWords(t, ask, chances, time),
     proofing: proofingWords(t, trade, chances, time),

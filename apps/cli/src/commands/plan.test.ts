@@ -33,6 +33,9 @@ async function plan(request: unknown, ...more: readonly string[]) {
         throw new CliFailure({ code: 'FILE_UNREADABLE', message: 'cannot read it', exit: 5, file: path });
       return text;
     },
+    readBytes: () => {
+      throw new Error('no bytes are read here');
+    },
     writeNewFile: () => undefined,
     out: (text) => {
       out.stdout += text;
