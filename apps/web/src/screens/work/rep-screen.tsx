@@ -13,6 +13,7 @@ import { SessionLog } from './session-log.tsx';
 import { nextInTurn } from './turn-bar.tsx';
 import { TurnRow } from './turn-row.tsx';
 import { useIsAcross } from './use-card-size.ts';
+import { useCameFrom } from './use-turn.ts';
 import type { WorkTaps } from './use-work-taps.ts';
 import { useWorkKeys } from './work-keys.ts';
 
@@ -28,6 +29,7 @@ export function RepScreen({ screen, isRough, taps, onPocket }: RepScreenProps) {
   const [isMore, setMore] = useState(false);
   const [, go] = useLocation();
   const isAcross = useIsAcross();
+  const hasComeOn = useCameFrom((s) => s.session !== null);
   const why = useWhySheet();
   const { openWhy } = why;
   const { view, chosen, after } = screen;
@@ -94,7 +96,7 @@ export function RepScreen({ screen, isRough, taps, onPocket }: RepScreenProps) {
           onWide={now.pressWide}
         />
         <TurnRow
-          canUndo={view.undo !== null}
+          canUndo={view.undo !== null || hasComeOn}
           canTurn={view.inHand === null}
           isClean={rep.clean}
           onUndo={taps.undo}
