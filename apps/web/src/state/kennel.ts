@@ -5,6 +5,7 @@ import type {
   PlanView,
   ProgressView,
   ProofingView,
+  RepHistoryView,
   SeasonView,
   TapFact,
   WhyView,
@@ -18,6 +19,7 @@ import { startRecord, takePush, useKennel } from './kennel-store.ts';
 import { dropLayoutsOf } from './layout-drafts.ts';
 import { dropPlans } from './plan-drafts.ts';
 import { useSettings } from './settings.ts';
+import { voicesOf } from './voices-of.ts';
 
 let remote: Remote<KennelCalls> | null = null;
 
@@ -44,6 +46,7 @@ export async function openRecord(record: RecordName): Promise<string | null> {
 /** Leaves the invented record: its database is deleted, the handler's own is opened. */
 export async function leaveDemo(): Promise<void> {
   await worker().leaveDemo();
+  await voicesOf('demo').clear();
   dropPlans({ record: 'demo' });
   dropLayoutsOf('demo');
   await openRecord('mine');
@@ -63,6 +66,7 @@ export async function tapWork(tap: Tap): Promise<TapAnswer> {
 
 export const watchStanding = (dog: string | null): Promise<void> => worker().watch({ standing: dog });
 export const watchSession = (session: string): Promise<void> => worker().watch({ session });
+export const historyOf = (rep: string): Promise<RepHistoryView | null> => worker().history(rep);
 export const whyOf = (rep: string): Promise<WhyView | null> => worker().why(rep);
 export const patternsOf = (dog: string): Promise<PatternsView | null> => worker().patterns(dog);
 export const progressOf = (dog: string, skill: Skill): Promise<ProgressView | null> =>
@@ -82,6 +86,8 @@ export const groundsOf = (): Promise<GroundsView> => worker().grounds();
 export const refreshWork = (): Promise<void> => worker().refresh();
 export const retrySaving = (): Promise<{ readonly saved: boolean }> => worker().retry();
 export const factsAsLines = (): Promise<string> => worker().factsAsLines();
+export const bringBack = (text: string): ReturnType<Remote<KennelCalls>['bringBack']> =>
+  worker().bringBack(text);
 export const notSavedAsLines = (): Promise<string> => worker().notSavedAsLines();
 
 /** Identity of something new: 122 random bits. */
