@@ -125,6 +125,28 @@ test('a plan is two taps from the dog', async ({ page }) => {
   expect(await taps()).toBe(2);
 });
 
+test('a session that follows a plan says so in a line of its own, and how far it has come', async ({
+  page,
+}) => {
+  await page.goto('/');
+  await page.getByRole('button', { name: dogs.first.demo }).click();
+  await page.getByRole('link', { name: dogs.row.standing('Tansy') }).click();
+  await page.getByRole('link', { name: said.planScreen.choose, exact: true }).click();
+  const cards = page.locator('.plan-card');
+  await expect(cards.first()).toBeVisible();
+  const of = await cards.count();
+  await page.getByRole('button', { name: said.planScreen.work, exact: true }).click();
+  const course = page.locator('.work-course');
+  await expect(course).toHaveText(work.planLine({ do: 'keep', done: 0, of }, 1));
+  // A miss of the dog's own: something easier comes between, and the line says that the plan is changed.
+  await gradeLeg(page, 'missed');
+  if (await page.locator('[data-wide="ended"]').isVisible()) await wideKey(page).click();
+  await expect(course).toHaveAttribute('data-course', 'adapt');
+  await expect(course).toContainText(
+    work.planLine({ do: 'adapt', done: 1, of }, null).split(', ').at(-1) ?? '',
+  );
+});
+
 test('what a rep was paid with is kept in one tap, where the handler wants it', async ({ page }) => {
   await page.goto('/');
   await startFirst(page, 'Plover', 'stop');
