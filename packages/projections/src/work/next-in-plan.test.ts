@@ -185,4 +185,22 @@ describe('the next rep of a planned session', () => {
     expect(answer?.do).toBe('rep');
     expect(answer?.plan).toBeUndefined();
   });
+
+  it('says of a chain in hand whether it is worked as planned, whatever may come next', () => {
+    const { day, plan } = plannedDay();
+    const [first] = plan.reps;
+    if (first === undefined) throw new Error('expected a rep');
+    const begun = (change: (legs: readonly WrittenLeg[]) => readonly WrittenLeg[]) => {
+      const kennel = createKennel();
+      const chain = change(asksOf(first.legs));
+      const legs = chain.slice(0, 1).map((leg) => ({ ...leg, grade: 'good' }));
+      const body = { rep: 'in-hand', session: 'today', legs, chain, purpose: 'check', planRep: 1 };
+      const at = new Date(day.atMs + 60_000).toISOString();
+      kennel.add([...day.facts, { id: 'in-hand', kind: 'rep-recorded', at, body }]);
+      return kennel.work('today', day.atMs + 120_000, 0)?.next.plan?.do;
+    };
+    expect(first.legs.length).toBeGreaterThan(1);
+    expect(begun((legs) => legs)).toBe('keep');
+    expect(begun((legs) => legs.map((leg) => ({ ...leg, ask: { ...leg.ask, cover: 1 } })))).toBe('adapt');
+  });
 });

@@ -5,8 +5,9 @@ import {
   nextRep,
   type PictureConditions,
 } from '@sedgeline/engine/session';
+import { sameContent } from '@sedgeline/journal';
 import type { RepThread } from '../record/rep-thread.ts';
-import type { RepRecord, SessionRecord, TrainingRecord } from '../record/training-record.ts';
+import type { AskedLeg, RepRecord, SessionRecord, TrainingRecord } from '../record/training-record.ts';
 import type { AbilityTimeline } from '../timeline/ability-timeline.ts';
 import type { RepSummary, WorkView } from '../views/views.ts';
 import { stopConditionsOfDog } from '../whistle/stop-conditions-of-dog.ts';
@@ -98,7 +99,7 @@ export function workView(
     inTurn: inTurnView(record, session),
     asked,
     picture: handed?.picture ?? (asked === null ? null : drawnRep(asked.legs, conditions)),
-    next,
+    next: inHand === null ? next : courseInHand(next, input, inHand),
     breakRunning: session.breakRunning,
     repsSinceBreak: input.repsSinceBreak,
     lastBreakOrStartMs: lastBreakOrStartMs(session),
@@ -126,4 +127,17 @@ function summary(rep: RepRecord): RepSummary {
     fromMemory: rep.fromMemory,
     voices: rep.voices,
   };
+}
+
+/** While a chain is in hand the course is that chain's own: as planned, or changed; what would come next is not worked yet. */
+function courseInHand(next: NextAnswer, { plan }: NextInput, { planRep, chain }: RepRecord): NextAnswer {
+  if (next.plan === undefined) return next;
+  const planned = plan?.steps.find(({ n }) => n === planRep)?.legs;
+  const isKept = planned !== undefined && chain !== null && sameAsks(planned, chain);
+  return { ...next, plan: { ...next.plan, do: isKept ? 'keep' : 'adapt' } };
+}
+
+function sameAsks(a: readonly AskedLeg[], b: readonly AskedLeg[]): boolean {
+  const asks = (legs: readonly AskedLeg[]) => legs.map(({ skill, ask }) => ({ skill, ask }));
+  return sameContent(asks(a), asks(b));
 }
