@@ -1,5 +1,6 @@
 import { create } from 'zustand';
-import { persist } from 'zustand/middleware';
+import { createJSONStorage, persist } from 'zustand/middleware';
+import { pageStorage } from '../devices/page-storage.ts';
 import type { RecordName } from '../workers/kennel-calls.ts';
 
 export type Theme = 'system' | 'sun' | 'dusk';
@@ -48,6 +49,7 @@ export const useSettings = create<SettingsState>()(
   persist((set) => ({ ...FIRST, set: (change) => set(change) }), {
     name: 'sedgeline.settings',
     version: 1,
+    storage: createJSONStorage(() => pageStorage),
     partialize: ({ set: _, ...settings }) => settings,
   }),
 );
