@@ -2,7 +2,7 @@ import type { ScoreNumbers } from '../../packages/engine/src/sound/learned-score
 import type { Dice } from '../careers/dice.ts';
 import type { Labelled } from './gather-candidates.ts';
 
-const ROUNDS = 700;
+const ROUNDS = 600;
 const RATE = 0.03;
 /** What is none counts half as much again: a false alarm costs the handler more than a miss. */
 const NONE_WEIGHT = 1.5;
