@@ -69,11 +69,9 @@ function pitchShape(span: ToneSpan, middleBin: number) {
   const b = (w0 * (y1 * w4 - y2 * w3) - y0 * (w1 * w4 - w2 * w3) + w2 * (w1 * y2 - w2 * y1)) / det;
   const c = (w0 * (w2 * y2 - w3 * y1) - w1 * (w1 * y2 - w2 * y1) + y0 * (w1 * w3 - w2 * w2)) / det;
   let rest = 0;
-  let steps = 0;
   for (let i = from; i <= to; i++) {
     const u = place(i);
     rest += weight(i) * (logPitch(i) - a - b * u - c * u * u) ** 2;
-    if (i > from) steps += Math.abs(logPitch(i) - logPitch(i - 1));
   }
   let headSum = 0;
   for (let i = 0; i < head; i++) headSum += logPitch(i);
@@ -85,7 +83,6 @@ function pitchShape(span: ToneSpan, middleBin: number) {
     wobble: Math.sqrt(rest / w0),
     headBend: head > 0 ? headSum / head - (a - b + c) : 0,
     tailBend: tail > 0 ? tailSum / tail - (a + b + c) : 0,
-    steps: steps / Math.max(1, to - from),
   };
 }
 

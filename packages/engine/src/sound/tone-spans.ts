@@ -29,7 +29,7 @@ const LOWEST_BIN = BAND_HZ[0] / BIN_HZ - 2;
 const MEAN_OVER_MEDIAN = 1 / Math.LN2;
 
 /** The tone of a ridge followed from its highest frame to both sides. */
-export function followed(store: FrameStore, ridge: Ridge): ToneSpan {
+function followed(store: FrameStore, ridge: Ridge): ToneSpan {
   const firstFrame = Math.max(store.earliest, ridge.firstFrame - LONGEST_FRAMES);
   const lastFrame = Math.min(store.made - 1, ridge.lastFrame + 3 * BEYOND_FRAMES);
   const length = lastFrame - firstFrame + 1;
