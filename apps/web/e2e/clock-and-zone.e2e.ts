@@ -65,7 +65,7 @@ test('a clock set back an hour in mid-session is said, and the order stands', as
   await context.close();
 });
 
-test('a session that crosses time zones goes on in its order, and its clock goes on', async ({
+test('a session that crosses time zones goes on in its order, and shows the days of where the handler is', async ({
   servedApp,
 }) => {
   await servedApp.start();
@@ -101,6 +101,10 @@ test('a session that crosses time zones goes on in its order, and its clock goes
     expect(facts.every(({ at }) => at.endsWith('Z'))).toBe(true);
     const atMs = facts.map(({ at }) => Date.parse(at));
     expect(atMs).toEqual(atMs.toSorted((a, b) => a - b));
+    await page.goto(`${servedApp.url}/setup`);
+    await page.getByRole('link', { name: said.shell.places.dogs, exact: true }).click();
+    await expect(page.getByText('Garganey').first()).toBeVisible();
+    await expect(page.getByText(/today/i).first()).toBeVisible();
     await west.close();
   } finally {
     await rm(profile, { recursive: true, force: true, maxRetries: 5 });

@@ -8,9 +8,14 @@ import { openRecord } from './state/kennel.ts';
 import { useKennel } from './state/kennel-store.ts';
 import { followTheme, useSettings } from './state/settings.ts';
 
+const FRONT_DOOR = '/';
+/** Whoever came in elsewhere and asks for Dogs before the facts are read wants Dogs. */
+const cameByFrontDoor = location.pathname === FRONT_DOOR;
+
 /** Opened at its front door with a session under way, the program goes where the work is. */
 function goToOpenSession(session: string | null): void {
-  if (session !== null && location.pathname === '/') navigate(`/work/${session}`, { replace: true });
+  if (session === null || !cameByFrontDoor || location.pathname !== FRONT_DOOR) return;
+  navigate(`/work/${session}`, { replace: true });
 }
 
 /** The last checkpoint tells where the work is before the facts are read. */
