@@ -1,6 +1,6 @@
 import { sameContent } from '@sedgeline/journal';
 import type { AskedLeg, AskedRep, LegRecord, TapFact, WorkView } from '@sedgeline/projections';
-import { setAskField } from '../screens/work/set-ask-field.ts';
+import { setAskField } from '../parts/ask-editor/set-ask-field.ts';
 import { repInHand } from './asked-rep.ts';
 import { legBody } from './tap-facts.ts';
 

@@ -1,6 +1,6 @@
 import type { Ask } from '@sedgeline/engine/ability';
 import type { LaidLeg, Plan, PlanEdit, PlannedLeg, PlannedRep, RuleVerdict } from '@sedgeline/engine/session';
-import { setAskField } from '../work/set-ask-field.ts';
+import { setAskField } from '../../parts/ask-editor/set-ask-field.ts';
 
 /** One way to mend a rule: edits of the plan, one after the other. */
 export type Mending = readonly PlanEdit[];

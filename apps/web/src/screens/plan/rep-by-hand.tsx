@@ -1,9 +1,9 @@
 import type { LaidLeg } from '@sedgeline/engine/session';
 import { useState } from 'react';
+import { AskEditor } from '../../parts/ask-editor/ask-editor.tsx';
+import { setAskField } from '../../parts/ask-editor/set-ask-field.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useWords } from '../../parts/words-context.tsx';
-import { AskEditor } from '../work/ask-editor.tsx';
-import { setAskField } from '../work/set-ask-field.ts';
 
 /** The handler's own asks: every field of every leg, the chain kept true to each change. */
 export function RepByHand({

@@ -1,11 +1,11 @@
 import type { Ask, Skill } from '@sedgeline/engine/ability';
 import type { SeasonView } from '@sedgeline/projections';
 import { type FormEvent, useId, useState } from 'react';
+import { AskEditor } from '../../parts/ask-editor/ask-editor.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { useWords } from '../../parts/words-context.tsx';
-import { AskEditor } from '../work/ask-editor.tsx';
 import { type GoalDraft, type GoalFault, goalFault, withAsk } from './goal-draft.ts';
 
 /** Chances that may be wanted at a tap. */

@@ -1,8 +1,8 @@
 import type { WorkView } from '@sedgeline/projections';
 import { useEffect, useRef } from 'react';
+import { announce } from '../../parts/announcer.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import { pulse, soundAfter } from '../../state/signals.ts';
-import { announce } from './announcer.tsx';
 import { useNow } from './use-now.ts';
 import type { WorkTaps } from './use-work-taps.ts';
 

@@ -1,7 +1,7 @@
 import type { PlannedRep } from '@sedgeline/engine/session';
 import { useState } from 'react';
+import { AskEditor } from '../../parts/ask-editor/ask-editor.tsx';
 import { useWords } from '../../parts/words-context.tsx';
-import { AskEditor } from './ask-editor.tsx';
 import { LegChance } from './leg-chance.tsx';
 import { useAskDraft } from './use-ask-draft.ts';
 

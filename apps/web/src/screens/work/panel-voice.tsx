@@ -2,11 +2,11 @@ import type { VoiceRecord } from '@sedgeline/projections';
 import type { VoiceFault } from '@sedgeline/words';
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { type RunningVoice, recordVoice } from '../../devices/voice-recorder.ts';
+import { announce } from '../../parts/announcer.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import { useKennel } from '../../state/kennel-store.ts';
 import { dropVoice, keepVoice } from '../../state/voices.ts';
 import { voicesOf } from '../../state/voices-of.ts';
-import { announce } from './announcer.tsx';
 import { useNow } from './use-now.ts';
 
 interface PanelVoiceProps {

@@ -2,8 +2,8 @@ import type { Ask } from '@sedgeline/engine/ability';
 import type { PlannedRep } from '@sedgeline/engine/session';
 import type { AskedRep } from '@sedgeline/projections';
 import { useCallback, useRef, useState } from 'react';
+import { setAskField } from '../../parts/ask-editor/set-ask-field.ts';
 import { tapWork } from '../../state/kennel.ts';
-import { setAskField } from './set-ask-field.ts';
 
 /** The rep as the handler is changing it: shown at once, judged by the worker as fast as it answers. */
 export interface AskDraft {

@@ -2,12 +2,12 @@ import type { Grade } from '@sedgeline/engine/ability';
 import type { Cause, Expectation, Reward, Turn } from '@sedgeline/projections';
 import { useMemo } from 'react';
 import { useLocation } from 'wouter';
+import { announce } from '../../parts/announcer.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import { tapWork, watchSession } from '../../state/kennel.ts';
 import { useKennel } from '../../state/kennel-store.ts';
 import { pulse, readySound } from '../../state/signals.ts';
 import type { Tap, TapAnswer } from '../../workers/kennel-calls.ts';
-import { announce } from './announcer.tsx';
 import { useCameFrom } from './use-turn.ts';
 
 /** Length of a break, minutes, where nothing else is said (common practice, no source). */

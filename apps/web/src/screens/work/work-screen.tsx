@@ -1,10 +1,10 @@
 import { useCallback, useDeferredValue, useEffect, useRef, useState } from 'react';
 import { useWakeLock } from '../../devices/wake-lock.ts';
+import { Announcer } from '../../parts/announcer.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import { refreshWork, watchSession } from '../../state/kennel.ts';
 import { useKennel } from '../../state/kennel-store.ts';
 import { useSettings } from '../../state/settings.ts';
-import { Announcer } from './announcer.tsx';
 import { BreakScreen } from './break-screen.tsx';
 import { NotSavedBar } from './not-saved-bar.tsx';
 import { PauseScreen } from './pause-screen.tsx';

@@ -1,9 +1,9 @@
 import { namesOfThings, type Part } from '@sedgeline/drawing';
 import { useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react';
+import { Announcer } from '../../../parts/announcer.tsx';
 import { Button } from '../../../parts/button.tsx';
 import { Notice } from '../../../parts/notice.tsx';
 import { useWords } from '../../../parts/words-context.tsx';
-import { Announcer } from '../../work/announcer.tsx';
 import { WalkPanel } from '../walk/walk-panel.tsx';
 import { ChosenPanel } from './chosen-panel.tsx';
 import { CopyPanel } from './copy-panel.tsx';

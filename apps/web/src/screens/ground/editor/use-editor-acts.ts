@@ -2,7 +2,7 @@ import { type GroundScale, isSame, type Part } from '@sedgeline/drawing';
 import type { PlanePoint, Thing } from '@sedgeline/engine/ground';
 import type { Words } from '@sedgeline/words';
 import { type KeyboardEvent, useCallback } from 'react';
-import { announce } from '../../work/announcer.tsx';
+import { announce } from '../../../parts/announcer.tsx';
 import { boardKey, movedBy } from './board-keys.ts';
 import { freePlace } from './free-place.ts';
 import { applyEdit, type EditedLayout } from './layout-edit.ts';

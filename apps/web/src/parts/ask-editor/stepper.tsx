@@ -1,6 +1,6 @@
 import type { Ask } from '@sedgeline/engine/ability';
 import { useEffect, useId, useState } from 'react';
-import { useWords } from '../../parts/words-context.tsx';
+import { useWords } from '../words-context.tsx';
 
 interface StepperProps {
   readonly field: keyof Ask;

@@ -1,7 +1,7 @@
 import { type Ask, easyAsk } from '@sedgeline/engine/ability';
 import type { AskedLeg } from '@sedgeline/projections';
-import { Choice } from '../../parts/choice.tsx';
-import { useWords } from '../../parts/words-context.tsx';
+import { Choice } from '../choice.tsx';
+import { useWords } from '../words-context.tsx';
 import { type AskControl, askControls, stepped } from './ask-fields.ts';
 import { Stepper } from './stepper.tsx';
 
