@@ -2,7 +2,6 @@ import {
   editPlan,
   judgePlan,
   type KeptRep,
-  type LaidLeg,
   type Plan,
   type PlanCaution,
   type PlanEdit,
@@ -15,6 +14,7 @@ import {
 } from '@sedgeline/engine/session';
 import { readTime } from '@sedgeline/journal';
 import type { KennelOfFacts } from '../kennel-of-facts.ts';
+import { isAskedAlike } from '../record/asked-chain.ts';
 import { planFacts } from './plan-facts.ts';
 import { planInput } from './plan-input.ts';
 
@@ -82,14 +82,9 @@ function inputFor(
 /** What is said of a plan's rules is the judge's word, not the planner's. */
 function judged(plan: Plan, input: PlanInput): Plan {
   const locked = (input.kept ?? []).flatMap(({ legs }) =>
-    plan.reps.filter((rep) => isSameChain(rep.legs, legs)).map(({ n }) => n),
+    plan.reps.filter((rep) => isAskedAlike(rep.legs, legs)).map(({ n }) => n),
   );
   return { ...plan, rules: judgePlan(plan, planFacts(input, locked)) };
-}
-
-function isSameChain(a: readonly LaidLeg[], b: readonly LaidLeg[]): boolean {
-  const key = (legs: readonly LaidLeg[]) => JSON.stringify(legs.map(({ skill, ask }) => [skill, ask]));
-  return key(a) === key(b);
 }
 
 function onLayout({ record }: KennelOfFacts, request: PlanRequest): PlanRequest {

@@ -1,23 +1,8 @@
-import type { Ask, Skill } from '@sedgeline/engine/ability';
+import { type Ask, SKILLS, type Skill } from '@sedgeline/engine/ability';
 import { type Random, seededRandom } from '@sedgeline/engine/numeric';
 import type { PlanRequest } from '@sedgeline/engine/session';
 import { TrainingDay, type WrittenLeg } from '../work/training-day.fixture.ts';
 
-const SKILLS: readonly Skill[] = [
-  'steady',
-  'line',
-  'stop',
-  'cast-left',
-  'cast-right',
-  'cast-back',
-  'hunt',
-  'mark',
-  'pickup',
-  'delivery',
-  'recall',
-  'heel',
-  'leave',
-];
 const DRAWS = ['none', 'post', 'placed-dummy', 'thrown-dummy'] as const;
 const COLLARS = ['2019-05-01', '2025-03-01', '2025-11-10', null] as const;
 

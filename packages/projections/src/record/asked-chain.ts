@@ -1,4 +1,5 @@
 import { castSide, completedChain, type LaidLeg } from '@sedgeline/engine/session';
+import { sameContent } from '@sedgeline/journal';
 import type { RepRecord } from './training-record.ts';
 
 /**
@@ -12,4 +13,10 @@ export function askedChain(rep: RepRecord): readonly LaidLeg[] {
   const focus =
     done.find((leg) => castSide(leg.skill) !== null) ?? done.find((leg) => leg.skill === 'stop') ?? done[0];
   return focus === undefined ? done : completedChain(done, focus.skill);
+}
+
+/** Whether two chains ask the same legs alike, whatever else is said of them. */
+export function isAskedAlike(a: readonly LaidLeg[], b: readonly LaidLeg[]): boolean {
+  const asks = (legs: readonly LaidLeg[]) => legs.map(({ skill, ask }) => ({ skill, ask }));
+  return sameContent(asks(a), asks(b));
 }

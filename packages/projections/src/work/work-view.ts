@@ -5,9 +5,9 @@ import {
   nextRep,
   type PictureConditions,
 } from '@sedgeline/engine/session';
-import { sameContent } from '@sedgeline/journal';
+import { isAskedAlike } from '../record/asked-chain.ts';
 import type { RepThread } from '../record/rep-thread.ts';
-import type { AskedLeg, RepRecord, SessionRecord, TrainingRecord } from '../record/training-record.ts';
+import type { RepRecord, SessionRecord, TrainingRecord } from '../record/training-record.ts';
 import type { AbilityTimeline } from '../timeline/ability-timeline.ts';
 import type { RepSummary, WorkView } from '../views/views.ts';
 import { stopConditionsOfDog } from '../whistle/stop-conditions-of-dog.ts';
@@ -133,11 +133,6 @@ function summary(rep: RepRecord): RepSummary {
 function courseInHand(next: NextAnswer, { plan }: NextInput, { planRep, chain }: RepRecord): NextAnswer {
   if (next.plan === undefined) return next;
   const planned = plan?.steps.find(({ n }) => n === planRep)?.legs;
-  const isKept = planned !== undefined && chain !== null && sameAsks(planned, chain);
+  const isKept = planned !== undefined && chain !== null && isAskedAlike(planned, chain);
   return { ...next, plan: { ...next.plan, do: isKept ? 'keep' : 'adapt' } };
-}
-
-function sameAsks(a: readonly AskedLeg[], b: readonly AskedLeg[]): boolean {
-  const asks = (legs: readonly AskedLeg[]) => legs.map(({ skill, ask }) => ({ skill, ask }));
-  return sameContent(asks(a), asks(b));
 }

@@ -52,6 +52,11 @@ export function askKey(ask: Ask): string {
   return key;
 }
 
+/** A chain as text: the same legs asked alike give the same text. */
+export function chainKey(legs: readonly LaidLeg[]): string {
+  return legs.map(({ skill, ask }) => skill + askKey(ask)).join('|');
+}
+
 const NEVER: readonly Success[] = [];
 
 /** Steps by question and by the successes they were counted from: both come back wherever a session is thought through. */

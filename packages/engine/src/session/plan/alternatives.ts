@@ -1,4 +1,4 @@
-import { askKey, type Proposal } from '../next/proposal.ts';
+import { chainKey, type Proposal } from '../next/proposal.ts';
 import type { LaidLeg } from '../picture/laid-leg.ts';
 import { sendKind, sideOfLegs, stopWay } from './candidates.ts';
 import { type DraftRep, mayStand, type Standing, type StatedRep, stateRep } from './draft.ts';
@@ -50,6 +50,3 @@ export function alternatives(
   }
   return [...first, ...byWorth().filter((draft) => !first.includes(draft))].slice(0, OFFERED);
 }
-
-const chainKey = (legs: readonly LaidLeg[]): string =>
-  legs.map(({ skill, ask }) => skill + askKey(ask)).join('|');

@@ -1,6 +1,6 @@
 import type { Random } from '../../numeric/index.ts';
 import type { CastSide } from '../order/index.ts';
-import { cleanOrder, waySpan } from './claims.ts';
+import { cleanOrder, WAY_SPAN, waySpan } from './claims.ts';
 import type { StatedRep } from './draft.ts';
 import { medianS, type Pace, timedRep, wholeMinutes } from './duration.ts';
 import { BREAK_MINUTES } from './duration-priors.ts';
@@ -8,7 +8,7 @@ import { filled, rightsLessLefts, type Stock } from './fill.ts';
 import { isHoldingDay } from './holding-day.ts';
 import { improved } from './improve.ts';
 import { layAfter } from './laying.ts';
-import { type Attempt, isRested, mendedSlots, WAY_SPAN } from './mend.ts';
+import { type Attempt, isRested, mendedSlots } from './mend.ts';
 import { givesItselfAway } from './order-given-away.ts';
 import { drawnSlots, type FixedRep } from './slots.ts';
 

@@ -1,4 +1,5 @@
 import type { Heat } from '../../weather/index.ts';
+import { BAND, KNOWN_CHANCE } from '../next/choose.ts';
 import { sendKind, sideOfLegs, stopWay, thingsRaised } from './candidates.ts';
 import type { StatedRep } from './draft.ts';
 import { givesItselfAway } from './order-given-away.ts';
@@ -20,11 +21,10 @@ export interface Claimed {
   readonly isNewDog: boolean;
 }
 
-const SURE = 0.85;
-const IN_REACH = 0.65;
 const SLACK = 1e-9;
-const STRETCH = { reps: 12, minutes: 12 } as const;
-const WAY_SPAN = 0.25;
+/** Work without a break is at most so long; by how much the stops' parts of the way span at least (contract). */
+export const STRETCH_MOST = { reps: 12, minutes: 12 } as const;
+export const WAY_SPAN = 0.25;
 const LEAST_REP_MINUTES = 25 / 60;
 
 /** What a plan says of each rule: kept, or why not. A rule that a plan has nothing to do with is kept. */
@@ -48,7 +48,7 @@ const WHY: Readonly<Record<RuleName, (plan: Claimed) => Why>> = {
     if (isNew || isNewDog) return { code: 'nothing-known-yet', reps: [1] };
     if (first.proposal.raised.length > 0) return { code: 'first-raises', reps: [1] };
     const is = first.proposal.least;
-    return is < SURE - SLACK ? { code: 'first-not-sure', reps: [1], is, limit: SURE } : null;
+    return is < KNOWN_CHANCE - SLACK ? { code: 'first-not-sure', reps: [1], is, limit: KNOWN_CHANCE } : null;
   },
   'one-thing-at-a-time': ({ reps }) => {
     const too = where(reps, ({ proposal }) => thingsRaised(proposal).size > 1);
@@ -74,7 +74,7 @@ const WHY: Readonly<Record<RuleName, (plan: Claimed) => Why>> = {
   },
   break: ({ reps, repMinutes }) => {
     const long = longestStretch(reps, repMinutes);
-    if (long.reps <= STRETCH.reps && long.minutes <= STRETCH.minutes + SLACK) return null;
+    if (long.reps <= STRETCH_MOST.reps && long.minutes <= STRETCH_MOST.minutes + SLACK) return null;
     return { code: 'too-long-without-break', reps: [], count: long.reps, minutes: long.minutes };
   },
   'finish-well': ({ reps }) => {
@@ -83,7 +83,7 @@ const WHY: Readonly<Record<RuleName, (plan: Claimed) => Why>> = {
     const n = [reps.length];
     if (last.slot.role !== 'finish') return { code: 'last-is-no-finish', reps: n };
     const is = last.proposal.least;
-    return is < SURE - SLACK ? { code: 'finish-not-sure', reps: n, is, limit: SURE } : null;
+    return is < KNOWN_CHANCE - SLACK ? { code: 'finish-not-sure', reps: n, is, limit: KNOWN_CHANCE } : null;
   },
   'fits-the-time': ({ reps, minutes, p50, repMinutes }) => {
     if (p50 > minutes + SLACK) return { code: 'over-the-time', reps: [], is: p50, limit: minutes };
@@ -91,10 +91,10 @@ const WHY: Readonly<Record<RuleName, (plan: Claimed) => Why>> = {
     return short.length > 0 ? { code: 'reps-too-short', reps: short } : null;
   },
   'within-reach': ({ reps }) => {
-    const out = where(reps, ({ proposal }) => proposal.least < IN_REACH - SLACK);
+    const out = where(reps, ({ proposal }) => proposal.least < BAND.least - SLACK);
     if (out.length === 0) return null;
     const is = Math.min(...reps.map(({ proposal }) => proposal.least));
-    return { code: 'out-of-reach', reps: out, is, limit: IN_REACH };
+    return { code: 'out-of-reach', reps: out, is, limit: BAND.least };
   },
   safe: ({ reps, ageMonths, heat, p50 }) => {
     const beyond = where(reps, ({ legs }) => !suitsAge(legs, ageMonths));

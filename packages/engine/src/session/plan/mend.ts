@@ -1,5 +1,5 @@
 import { isWithinReach, stopWay } from './candidates.ts';
-import { longestStretch, waySpan } from './claims.ts';
+import { longestStretch, STRETCH_MOST, WAY_SPAN, waySpan } from './claims.ts';
 import type { StatedRep } from './draft.ts';
 import { BREAK_MINUTES } from './duration-priors.ts';
 import { rightsLessLefts, type Stock, sideOfSureEnd } from './fill.ts';
@@ -11,10 +11,6 @@ export interface Attempt {
   readonly repMinutes: readonly number[];
   readonly minutes: { readonly p50: number; readonly p90: number };
 }
-
-/** Work without a break is at most so long (contract); by how much the stops' parts of the way span at least. */
-const STRETCH_MOST = { reps: 12, minutes: 12 } as const;
-export const WAY_SPAN = 0.25;
 
 /** Slots that mend what a filling broke: too long without a break, reps beyond reach, uneven sides, an end not sure that could be, stops too near. */
 export function mendedSlots(stock: Stock, attempt: Attempt): Slot[] | null {

@@ -1,5 +1,5 @@
 import { isServingGoal, KNOWN_CHANCE } from '../next/choose.ts';
-import { askKey } from '../next/proposal.ts';
+import { chainKey } from '../next/proposal.ts';
 import type { NextInput } from '../next/session-state.ts';
 import { stopWay } from './candidates.ts';
 import type { StatedRep } from './draft.ts';
@@ -34,7 +34,8 @@ export function worthOf(
 ): number {
   const { proposal, slot, laid } = rep;
   const walking = hurry * WORTH.perLayingMinute * (laid.laysS / 60);
-  const again = WORTH.again * earlier.filter((one) => isSameChain(one, rep)).length;
+  const here = chainKey(rep.legs);
+  const again = WORTH.again * earlier.filter((one) => chainKey(one.legs) === here).length;
   if (slot.role !== 'work') {
     const wanted = proposal.least >= KNOWN_CHANCE ? WORTH.sure : 1 - 1e-6;
     return -farFromWanted({ notMissed: proposal.least }, wanted) - walking - again / 2;
@@ -51,15 +52,5 @@ export function worthOf(
     WORTH.perWayOff * wayOff -
     again -
     walking
-  );
-}
-
-function isSameChain(a: StatedRep, b: StatedRep): boolean {
-  return (
-    a.legs.length === b.legs.length &&
-    a.legs.every((leg, n) => {
-      const other = b.legs[n];
-      return other !== undefined && leg.skill === other.skill && askKey(leg.ask) === askKey(other.ask);
-    })
   );
 }
