@@ -1,4 +1,4 @@
-import type { Ask, Skill } from '@sedgeline/engine/ability';
+import type { Skill } from '@sedgeline/engine/ability';
 import { seededRandom } from '@sedgeline/engine/numeric';
 import {
   type CastSide,
@@ -7,13 +7,11 @@ import {
   type NextInput,
   type PlanInput,
   type PlanRequest,
-  wantedCleanShare,
 } from '@sedgeline/engine/session';
 import { restNow } from '../record/rest-now.ts';
 import type { SessionRecord, TrainingRecord } from '../record/training-record.ts';
 import type { AbilityTimeline } from '../timeline/ability-timeline.ts';
-import { ageMonths, earlierSessionsOnGround } from '../timeline/dog-walk.ts';
-import { atHandOn } from '../work/at-hand.ts';
+import { knownOfDog } from '../work/known-of-dog.ts';
 import { repTimes } from './rep-times.ts';
 
 const DAY_MS = 86_400_000;
@@ -54,32 +52,16 @@ function knownBefore(
   { dog, ground, focus }: PlanRequest,
   atMs: number,
 ): NextInput {
-  const walk = timeline.walk(dog);
   const at = { session: null, ground: ground ?? null, atMs, repsSinceBreak: 0 };
-  const skills = Object.keys(walk.legs) as Skill[];
-  const goals = [...record.goals.values()].filter((goal) => goal.dog === dog).flatMap((goal) => goal.asks);
-  const wanted = [...goals.map((goal) => goal.ask), ...(focus?.ask === undefined ? [] : [focus.ask])];
+  const wanted = focus?.ask === undefined ? [] : [focus.ask];
   return {
-    filter: timeline.filter,
-    question: (skill: Skill, ask: Ask) => timeline.question(dog, skill, ask, at, record),
-    successes: new Map(skills.map((skill) => [skill, walk.successes[skill] ?? []])),
-    worked: skills.map((skill) => ({
-      skill,
-      legs: walk.legs[skill] ?? 0,
-      daysSince: Math.max(0, (atMs - (walk.lastWorkedMs[skill] ?? atMs)) / DAY_MS),
-    })),
-    goals,
-    ageMonths: ageMonths(record.dogs.get(dog) ?? null, atMs),
-    earlierSessionsOnGround: earlierSessionsOnGround(walk, null, ground ?? null),
+    ...knownOfDog(record, timeline, dog, at, { wanted }),
     reps: [],
     plan: null,
-    atHand: atHandOn(record, dog, ground ?? null, wanted),
     focus: focus?.skill ?? null,
     minutes: 0,
     minutesSinceBreak: 0,
-    repsSinceBreak: 0,
     breaks: 0,
-    cleanShareWanted: wantedCleanShare(walk.cleanSends),
     random: seededRandom(0),
   };
 }

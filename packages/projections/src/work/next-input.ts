@@ -1,4 +1,4 @@
-import type { Ask, Skill } from '@sedgeline/engine/ability';
+import type { Skill } from '@sedgeline/engine/ability';
 import { seededRandom } from '@sedgeline/engine/numeric';
 import {
   focusOf,
@@ -6,18 +6,15 @@ import {
   type NextInput,
   type PlanInHand,
   type WorkedRep,
-  wantedCleanShare,
 } from '@sedgeline/engine/session';
 import { askedChain } from '../record/asked-chain.ts';
 import type { RepRecord, SessionRecord, TrainingRecord } from '../record/training-record.ts';
 import type { AbilityTimeline } from '../timeline/ability-timeline.ts';
-import { ageMonths, earlierSessionsOnGround } from '../timeline/dog-walk.ts';
 import { repsSinceBreakNow } from '../timeline/rep-order.ts';
-import { atHandOn } from './at-hand.ts';
 import { amongOthers, othersInTurn } from './in-turn.ts';
+import { knownOfDog } from './known-of-dog.ts';
 
 const MINUTE_MS = 60_000;
-const DAY_MS = 86_400_000;
 
 /** Minutes from the session's beginning or last break to a moment; never below 0. */
 export function lastBreakOrStartMs(session: SessionRecord): number {
@@ -37,44 +34,21 @@ export function nextInput(
   atMs: number,
   seed: number,
 ): NextInput {
-  const { dog } = session;
-  const walk = timeline.walk(dog);
-  const dogRecord = record.dogs.get(dog) ?? null;
+  const others = othersInTurn(record, session);
   const at = {
     session: session.session,
     ground: session.ground,
     atMs,
     repsSinceBreak: repsSinceBreakNow(session),
   };
-  const skills = Object.keys(walk.legs) as Skill[];
-  const others = othersInTurn(record, session);
-  const goals = [...record.goals.values()].filter((goal) => goal.dog === dog).flatMap((goal) => goal.asks);
   return {
-    filter: timeline.filter,
-    question: (skill: Skill, ask: Ask) => timeline.question(dog, skill, amongOthers(ask, others), at, record),
-    successes: new Map(skills.map((skill) => [skill, walk.successes[skill] ?? []])),
-    worked: skills.map((skill) => ({
-      skill,
-      legs: walk.legs[skill] ?? 0,
-      daysSince: Math.max(0, (atMs - (walk.lastWorkedMs[skill] ?? atMs)) / DAY_MS),
-    })),
-    goals,
-    ageMonths: ageMonths(dogRecord, atMs),
-    earlierSessionsOnGround: earlierSessionsOnGround(walk, session.session, session.ground),
+    ...knownOfDog(record, timeline, session.dog, at, { asAsked: (ask) => amongOthers(ask, others) }),
     reps: reps.map((rep) => workedRep(rep, session.focus)),
-    atHand: atHandOn(
-      record,
-      dog,
-      session.ground,
-      goals.map((goal) => goal.ask),
-    ),
     plan: planInHand(record, session),
     focus: session.focus,
     minutes: ownMinutes(session.openedAtMs, atMs, others),
     minutesSinceBreak: ownMinutes(lastBreakOrStartMs(session), atMs, others),
-    repsSinceBreak: at.repsSinceBreak,
     breaks: session.breaks.length,
-    cleanShareWanted: wantedCleanShare(walk.cleanSends),
     random: seededRandom(mixed(seed, session.session, reps.length)),
   };
 }
