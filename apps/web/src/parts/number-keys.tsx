@@ -1,5 +1,6 @@
-import { useEffect, useId, useState } from 'react';
+import { useId } from 'react';
 import './number-keys.css';
+import { TypedNumber } from './typed-number.tsx';
 
 interface NumberKeysProps {
   readonly label: string;
@@ -17,17 +18,10 @@ interface NumberKeysProps {
 export function NumberKeys(props: NumberKeysProps) {
   const { label, value, least, most, step, unit = '', lessLabel, moreLabel, onSet } = props;
   const id = useId();
-  const [typed, setTyped] = useState(String(value));
-  useEffect(() => setTyped(String(value)), [value]);
   const within = (wanted: number): number => Math.min(most, Math.max(least, wanted));
   /** To the next whole step, so that 3 and 5 more is 5. */
   const stepped = (way: 1 | -1): number =>
     within(way > 0 ? (Math.floor(value / step) + 1) * step : (Math.ceil(value / step) - 1) * step);
-  const settle = () => {
-    const wanted = Math.round(Number(typed.replace(',', '.')));
-    if (typed.trim() === '' || !Number.isFinite(wanted) || wanted === value) setTyped(String(value));
-    else onSet(within(wanted));
-  };
   return (
     <div className="number-keys">
       <label htmlFor={id}>{label}</label>
@@ -41,17 +35,13 @@ export function NumberKeys(props: NumberKeysProps) {
           −
         </button>
         <span className="number-keys-value">
-          <input
+          <TypedNumber
             id={id}
-            inputMode="numeric"
-            autoComplete="off"
-            size={3}
-            value={typed}
-            onChange={(event) => setTyped(event.target.value)}
-            onBlur={settle}
-            onKeyDown={(event) => event.key === 'Enter' && settle()}
+            shown={String(value)}
+            unit={unit}
+            isWhole
+            onType={(number) => onSet(within(Math.round(number)))}
           />
-          {unit !== '' && <span aria-hidden="true">{unit}</span>}
         </span>
         <button
           type="button"

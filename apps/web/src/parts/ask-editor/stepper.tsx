@@ -1,5 +1,6 @@
 import type { Ask } from '@sedgeline/engine/ability';
-import { useEffect, useId, useState } from 'react';
+import { useId } from 'react';
+import { TypedNumber } from '../typed-number.tsx';
 import { useWords } from '../words-context.tsx';
 
 interface StepperProps {
@@ -20,15 +21,7 @@ const tidy = (value: number): number => Math.round(value * 10) / 10;
 export function Stepper({ field, title, value, unit, steps, onSet }: StepperProps) {
   const { work, tongue } = useWords();
   const id = useId();
-  const shown = String(tidy(value));
-  const [typed, setTyped] = useState(shown);
-  useEffect(() => setTyped(shown), [shown]);
   const said = (step: number): string => `${tongue.number(step, 1)} ${unit}`.trim();
-  const settle = () => {
-    const number = Number(typed.replace(',', '.'));
-    if (typed.trim() !== '' && Number.isFinite(number)) onSet(number);
-    else setTyped(shown);
-  };
   return (
     <div className="work-stepper" data-field={field}>
       <label htmlFor={id}>{title}</label>
@@ -44,17 +37,7 @@ export function Stepper({ field, title, value, unit, steps, onSet }: StepperProp
           </button>
         ))}
         <span className="work-stepper-value">
-          <input
-            id={id}
-            inputMode="decimal"
-            autoComplete="off"
-            size={4}
-            value={typed}
-            onChange={(event) => setTyped(event.target.value)}
-            onBlur={settle}
-            onKeyDown={(event) => event.key === 'Enter' && settle()}
-          />
-          {unit !== '' && <span aria-hidden="true">{unit}</span>}
+          <TypedNumber id={id} shown={String(tidy(value))} unit={unit} onType={onSet} />
         </span>
         {steps.map((step) => (
           <button

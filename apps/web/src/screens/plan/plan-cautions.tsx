@@ -1,4 +1,5 @@
 import type { PlanCaution, PlanCautionCode } from '@sedgeline/engine/session';
+import { LinkSummary } from '../../parts/link-summary.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 
 /** What must be seen before the reps are looked at. */
@@ -42,7 +43,7 @@ export function PlanCautions({ cautions }: { readonly cautions: readonly PlanCau
         ))}
       </ul>
       <details>
-        <summary>{planScreen.always}</summary>
+        <LinkSummary>{planScreen.always}</LinkSummary>
         <ul>
           {always.list
             .filter(({ code }) => !said.has(code))

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { AskEditor } from '../../parts/ask-editor/ask-editor.tsx';
 import { setAskField } from '../../parts/ask-editor/set-ask-field.ts';
 import { Choice } from '../../parts/choice.tsx';
+import { LinkSummary } from '../../parts/link-summary.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 
 /** The handler's own asks: every field of every leg, the chain kept true to each change. */
@@ -20,7 +21,7 @@ export function RepByHand({
   const leg = legs[at];
   return (
     <details className="rep-by-hand" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>{planScreen.byHand}</summary>
+      <LinkSummary>{planScreen.byHand}</LinkSummary>
       {isOpen && leg !== undefined && (
         <div className="ask-by-hand">
           {legs.length > 1 && (

@@ -2,6 +2,7 @@ import type { GoalForecastView, GoalRecord } from '@sedgeline/projections';
 import { useCallback } from 'react';
 import { Button } from '../../parts/button.tsx';
 import { ChanceBar } from '../../parts/chance-bar/chance-bar.tsx';
+import { LinkSummary } from '../../parts/link-summary.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import { forecastOf } from '../../state/kennel.ts';
 import { useAnswer } from '../dog/closer/use-answer.ts';
@@ -75,7 +76,7 @@ function Told({ view }: { readonly view: GoalForecastView }) {
             {view.by !== null && <li>{chart.date}</li>}
           </ul>
           <details className="season-details">
-            <summary>{chart.table}</summary>
+            <LinkSummary>{chart.table}</LinkSummary>
             <SeasonTable weeks={view.forecast.weeks} />
             <p className="soft">{season.stated}</p>
           </details>

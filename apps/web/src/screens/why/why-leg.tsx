@@ -1,6 +1,7 @@
 import type { WhyLegView, WhyStepView, WhyView } from '@sedgeline/projections';
 import { ChanceBar } from '../../parts/chance-bar/chance-bar.tsx';
 import { GradeMark } from '../../parts/grade-mark/grade-mark.tsx';
+import { LinkSummary } from '../../parts/link-summary.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import { WhyTable } from './why-table.tsx';
 
@@ -24,7 +25,7 @@ export function WhyLeg({ leg, form }: { readonly leg: WhyLegView; readonly form:
       {given !== undefined && <p className="soft">{given}</p>}
       {step !== null && (
         <details open={grade !== 'good'}>
-          <summary>{whySheet.figures}</summary>
+          <LinkSummary>{whySheet.figures}</LinkSummary>
           <Figures leg={leg} step={step} />
         </details>
       )}
