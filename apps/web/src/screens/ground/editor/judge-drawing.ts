@@ -52,7 +52,9 @@ export function judgeThing(
   const beside = others.map((other) => ({ ...other, kind: 'other' as const }));
   const line = layoutLines({ ...layout, things: [thing, ...beside] }).find(({ to }) => to === id);
   const found = new Map<string, JudgedDrawing['warnings'][number]>();
-  for (const things of [[thing], ...others.map((other) => [thing, other])]) {
+  // In the drawing's own order, by which a sentence about two names them.
+  const pairs = others.map((other) => layout.things.filter((each) => each === thing || each === other));
+  for (const things of [[thing], ...pairs]) {
     for (const warning of layoutWarnings({ ...layout, things })) {
       const told = toldWarning(warning, names, words);
       if (told.about.includes(id)) found.set(told.key, told);

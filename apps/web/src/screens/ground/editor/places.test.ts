@@ -80,6 +80,16 @@ describe('a drawing measured', () => {
     expect(texts).not.toMatch(/NaN|undefined/);
   });
 
+  it('names two things in one place alike, whichever of them it is asked of', () => {
+    const twin = { ...post, thing: 'q' };
+    const layout = { handlerAt: HERE, things: [post, twin] };
+    const { names } = judgeDrawing(layout, words());
+    for (const id of ['p', 'q']) {
+      const texts = judgeThing(layout, id, names, words()).warnings.map(({ text }) => text);
+      expect(texts).toContain('Post 1 and post 2 lie in one place.');
+    }
+  });
+
   it('says the same of one thing alone as of all together', () => {
     const kinds = ['post', 'dummy', 'hazard', 'jump', 'other'] as const;
     const place = { eastM: fc.integer({ min: -40, max: 40 }), northM: fc.integer({ min: -5, max: 60 }) };
