@@ -42,6 +42,20 @@ describe('dogs worked in turn', () => {
     expect(new Set(crew(day.write('session-closed', { session: 'snipe-class' })))).toEqual(new Set([1]));
   });
 
+  it('are asked what they know, for all the company: it is there, and nobody raised it', () => {
+    const day = new TrainingDay('2026-03-01T08:00:00Z');
+    for (const dog of ['wren', 'teal']) {
+      day.dog(dog).open(`${dog}-before`, dog);
+      for (let n = 0; n < 30; n++) day.rep([stop]);
+    }
+    for (const dog of ['wren', 'teal']) day.open(`${dog}-class`, dog, { class: 'c' }).focus('stop');
+    const { next } = kennelOf(day).work('wren-class', day.atMs, 0)!;
+    if (next.do !== 'rep') throw new Error('expected a rep');
+    expect(next.reasons[0]?.code).toBe('known-first');
+    // Well beyond the easy end of 5 m: the stop that went well thirty times, or one step from it.
+    expect(next.rep.legs.find(({ skill }) => skill === 'stop')?.ask.distanceM).toBeGreaterThanOrEqual(10);
+  });
+
   it('are asked with chances that know the company: more dogs about, no likelier', () => {
     const day = classOfThree();
     const chance = (session: string) =>

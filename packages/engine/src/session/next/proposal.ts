@@ -172,13 +172,19 @@ class StatedProposal implements Proposal {
   }
 }
 
-function raisedNames(leg: ProposedLeg): string[] {
-  return (leg.step?.harder ?? []).map((group) =>
-    group.includes('wayFraction') ? 'distanceM' : (group[0] ?? ''),
-  );
+/** That day's wind and company: they make an ask harder, and are not the handler's to raise. */
+const OF_THE_DAY: ReadonlySet<AskField> = new Set(['windAcrossMPerS', 'crew']);
+
+/** What a leg raises against its base, of what is the handler's to choose. */
+export function raisedGroups({ step }: ProposedLeg): readonly (readonly AskField[])[] {
+  return (step?.harder ?? []).filter((group) => !group.some((field) => OF_THE_DAY.has(field)));
 }
 
-/** An ask without that day's wind and company: those are not the handler's to choose. */
+function raisedNames(leg: ProposedLeg): string[] {
+  return raisedGroups(leg).map((group) => (group.includes('wayFraction') ? 'distanceM' : (group[0] ?? '')));
+}
+
+/** An ask without that day's wind and company (`OF_THE_DAY`). */
 function ownAsk(ask: Ask): Ask {
   const { windAcrossMPerS: _wind, crew: _crew, ...own } = ask;
   return own;

@@ -1,12 +1,12 @@
 import type { Ask, AskField } from '../../ability/index.ts';
 import type { Reason } from './next-answer.ts';
-import type { Proposal, ProposedLeg } from './proposal.ts';
+import { type Proposal, type ProposedLeg, raisedGroups } from './proposal.ts';
 import type { NextInput } from './session-state.ts';
 
 /** The leg that is harder than its base, and the field it is harder in; `null` where the rep only holds. */
 export function raisedLeg(rep: Proposal): { readonly leg: ProposedLeg; readonly field: AskField } | null {
   for (const leg of [rep.legs[rep.focus], ...rep.legs]) {
-    const group = leg?.step?.harder[0];
+    const [group] = leg === undefined ? [] : raisedGroups(leg);
     const field = group?.includes('distanceM') ? 'distanceM' : group?.[0];
     if (leg?.step && field !== undefined && leg.step.stretch.mean > 0) return { leg, field };
   }
