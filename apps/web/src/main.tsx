@@ -12,10 +12,21 @@ const FRONT_DOOR = '/';
 /** Whoever came in elsewhere and asks for Dogs before the facts are read wants Dogs. */
 const cameByFrontDoor = location.pathname === FRONT_DOOR;
 
+/** Where the last checkpoint sent it: that is known before the facts are read, and may be over by them. */
+let sentTo: string | null = null;
+
 /** Opened at its front door with a session under way, the program goes where the work is. */
 function goToOpenSession(session: string | null): void {
   if (session === null || !cameByFrontDoor || location.pathname !== FRONT_DOOR) return;
+  sentTo = session;
   navigate(`/work/${session}`, { replace: true });
+}
+
+/** Back to the front door where the facts say that the session was over. */
+function leaveIfOver(): void {
+  if (sentTo === null || location.pathname !== `/work/${sentTo}`) return;
+  const isOpen = useKennel.getState().dogs?.dogs.some((row) => row.openSession === sentTo);
+  if (isOpen === false) navigate(FRONT_DOOR, { replace: true });
 }
 
 /** The last checkpoint tells where the work is before the facts are read. */
@@ -34,6 +45,7 @@ const screens = createRoot(root);
 startTransition(() => screens.render(<App />));
 void openRecord(useSettings.getState().record).then((session) => {
   stopListening();
+  leaveIfOver();
   goToOpenSession(session);
 });
 startAppUpdate();
