@@ -25,10 +25,25 @@ export function launcherScript({ path, LD_LIBRARY_PATH, FONTCONFIG_PATH }) {
 }
 
 /**
+ * A configuration of fontconfig that knows the fonts lying beside it. The package's own looks for them in folders of a
+ * cloud function and in the temporary folder, and a browser that has no font at all crashes at its first word.
+ */
+export function fontsConfiguration(folder) {
+  const inXml = (text) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
+  return `<?xml version="1.0"?>
+<!DOCTYPE fontconfig SYSTEM "fonts.dtd">
+<fontconfig>
+  <dir>${inXml(join(folder, 'fonts'))}</dir>
+  <cachedir>${inXml(join(folder, 'cache'))}</cachedir>
+</fontconfig>
+`;
+}
+
+/**
  * A Chromium that comes inside an npm package, fetched on demand into `.cache/` (66 MB; no root needed). Linux on x64
- * only. `null` where it cannot be had. Two things it wants, both found the hard way: it unpacks the libraries of NSS
- * only where it believes itself on a cloud function's Node 20, and it unpacks into the temporary folder, which two
- * users of one machine would otherwise share.
+ * only. `null` where it cannot be had. Three things it wants, all found the hard way: it unpacks the libraries of NSS
+ * only where it believes itself on a cloud function's Node 20, it unpacks into the temporary folder, which two users of
+ * one machine would otherwise share, and it must then be told where its fonts are.
  */
 export async function packagedChromium(firstThatAnswers) {
   if (process.platform !== 'linux' || process.arch !== 'x64') return null;
@@ -53,7 +68,11 @@ export async function packagedChromium(firstThatAnswers) {
     process.stderr.write(`It does not unpack: ${unpacked.text.trim().split('\n')[0] ?? ''}\n`);
     return null;
   }
-  writeFileSync(launcher, launcherScript(JSON.parse(answer)));
+  const parts = JSON.parse(answer);
+  if (parts.FONTCONFIG_PATH) {
+    writeFileSync(join(parts.FONTCONFIG_PATH, 'fonts.conf'), fontsConfiguration(parts.FONTCONFIG_PATH));
+  }
+  writeFileSync(launcher, launcherScript(parts));
   chmodSync(launcher, 0o755);
   return firstThatAnswers([launcher]);
 }

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { answeredVersion, firstThatAnswers, resolveBrowser, systemCandidates } from './browser.mjs';
-import { launcherScript } from './browser-package.mjs';
+import { fontsConfiguration, launcherScript } from './browser-package.mjs';
 
 const folder = mkdtempSync(join(tmpdir(), 'sedgeline-browser-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -71,4 +71,8 @@ test("the packaged browser's launcher hands on its libraries, and every argument
   writeFileSync(launcher, launcherScript({ path: inner, LD_LIBRARY_PATH: '/l i b' }));
   chmodSync(launcher, 0o755);
   expect(execFileSync(launcher, ['a b', '--c=$d']).toString()).toBe('/l i b|a b|--c=$d|');
+});
+
+test('the packaged browser is told of the fonts that lie beside its configuration', () => {
+  expect(fontsConfiguration('/cache of A&B')).toContain('<dir>/cache of A&amp;B/fonts</dir>');
 });
