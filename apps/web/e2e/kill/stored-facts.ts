@@ -13,7 +13,7 @@ export interface StoredFact {
   };
 }
 
-/** The facts of the browser's database, read by another hand than the program's, in the order of their clocks. */
+/** The facts of the browser's database, read by another hand than the program's, in the order of their clocks, then ids. */
 export async function factsInDatabase(page: Page): Promise<readonly StoredFact[]> {
   const texts = await page.evaluate(
     () =>
@@ -53,7 +53,7 @@ function inOrder(text: string): readonly StoredFact[] {
     .split('\n')
     .filter((line) => line !== '')
     .map((line): StoredFact => JSON.parse(line))
-    .toSorted((a, b) => (a.clock < b.clock ? -1 : 1));
+    .toSorted((a, b) => (`${a.clock} ${a.id}` < `${b.clock} ${b.id}` ? -1 : 1));
 }
 
 /** The reps of a record in their order, each with the grades it has by now. */
