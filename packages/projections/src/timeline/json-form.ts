@@ -12,17 +12,37 @@ export function toJsonForm(value: unknown): unknown {
   return Object.fromEntries(Object.entries(value).map(([key, held]) => [key, toJsonForm(held)]));
 }
 
-const numberOf = (n: unknown): number => (typeof n === 'number' ? n : (fromJsonForm(n) as number));
+/** All at once, as the engine's own code does it: a kennel's state holds hundreds of thousands, read before the first screen is true. */
+function doublesOf(numbers: readonly unknown[]): Float64Array {
+  const doubles = new Float64Array(numbers as readonly number[]);
+  // What was no number came out as none.
+  if (!doubles.includes(Number.NaN)) return doubles;
+  return Float64Array.from(numbers, (n) => (typeof n === 'number' ? n : (fromJsonForm(n) as number)));
+}
 
-/** What `toJsonForm` was given. A value of another make comes back as it may: the reader checks it. */
+/**
+ * What `toJsonForm` was given. A value of another make comes back as it may: the reader checks it. A part that needed no form of
+ * its own is shared with what was read, not copied.
+ */
 export function fromJsonForm(value: unknown): unknown {
   if (typeof value !== 'object' || value === null) return value;
-  if (Array.isArray(value)) return value.map(fromJsonForm);
+  if (Array.isArray(value)) {
+    const held = value.map(fromJsonForm);
+    return held.some((one, k) => one !== value[k]) ? held : value;
+  }
   const { $number, $doubles, $map } = value as Readonly<Record<string, unknown>>;
   if (typeof $number === 'string') return Number($number);
-  if (Array.isArray($doubles)) return Float64Array.from($doubles, numberOf);
+  if (Array.isArray($doubles)) return doublesOf($doubles);
   if (Array.isArray($map)) {
     return new Map($map.map((entry: readonly unknown[]) => [entry[0], fromJsonForm(entry[1])]));
   }
-  return Object.fromEntries(Object.entries(value).map(([key, held]) => [key, fromJsonForm(held)]));
+  let changed: [string, unknown][] | null = null;
+  for (const [key, one] of Object.entries(value)) {
+    if (typeof one !== 'object' || one === null) continue;
+    const held = fromJsonForm(one);
+    if (held === one) continue;
+    changed ??= [];
+    changed.push([key, held]);
+  }
+  return changed === null ? value : { ...value, ...Object.fromEntries(changed) };
 }

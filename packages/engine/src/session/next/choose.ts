@@ -66,6 +66,15 @@ export function buildRep(input: NextInput, skill: Skill, mayRaise: boolean): Pro
   );
 }
 
+/** Whether there is a build rep that may raise something, found at the first that is fair. */
+export function canBuild(input: NextInput, skill: Skill): boolean {
+  return knownChains(input, skill).some(
+    ({ legs, focus }) =>
+      isFair(proposed(input, legs, focus)) ||
+      (['harder', 'easier'] as const).some((way) => steps(input, legs, focus, way).some(isFair)),
+  );
+}
+
 /** Something known: what went well lately, every leg at 85 in 100 or more, the nearest to 90; `null` without such. */
 export function knownRep(input: NextInput, skill: Skill): Proposal | null {
   const known = proposals(input, skill, ['easier']).filter(

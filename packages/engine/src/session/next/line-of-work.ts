@@ -1,6 +1,6 @@
 import type { Skill } from '../../ability/index.ts';
 import { castSide } from '../picture/laid-leg.ts';
-import { buildRep } from './choose.ts';
+import { canBuild } from './choose.ts';
 import { endedSkills, type NextInput } from './session-state.ts';
 
 /** Reps of one line of work before another is looked for, where the session has no focus (our judgement, 2026). */
@@ -31,15 +31,21 @@ function skillInHand(input: NextInput, ended: ReadonlySet<Skill>): Skill | null 
   return isDone ? null : skill;
 }
 
-/** Need: a goal's shortfall, days since it was worked, and that there is something to build on (our judgement, 2026). */
+/** What it is worth to need that there is something to build on (our judgement, 2026). */
+const ROOM = 0.3;
+
+/**
+ * Need: a goal's shortfall, days since it was worked, and that there is something to build on (our judgement, 2026). That last is
+ * looked for only where it could decide.
+ */
 function mostNeeded(input: NextInput, ended: ReadonlySet<Skill>): Skill | null {
   const inHand = input.reps.at(-1)?.about ?? null;
   let top: { skill: Skill; need: number } | null = null;
   for (const { skill, daysSince, legs } of input.worked) {
     if (ended.has(skill) || skill === inHand || HANGS_ON.has(skill)) continue;
-    const room = buildRep(input, skill, true) ? 0.3 : 0;
-    const need =
-      2 * goalShortfall(input, skill) + Math.min(daysSince, 21) / 21 + room + Math.min(legs, 10) / 50;
+    const due = 2 * goalShortfall(input, skill) + Math.min(daysSince, 21) / 21 + Math.min(legs, 10) / 50;
+    if (top !== null && due + ROOM <= top.need) continue;
+    const need = due + (canBuild(input, skill) ? ROOM : 0);
     if (top === null || need > top.need) top = { skill, need };
   }
   if (top !== null) return top.skill;
