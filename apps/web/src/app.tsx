@@ -1,5 +1,6 @@
 import { Link, Redirect, Route, Switch } from 'wouter';
 import { useWords, WordsProvider } from './parts/words-context.tsx';
+import { BackPlace, SessionBackPlace } from './places/back-place.tsx';
 import { DogPlace } from './places/dog-place.tsx';
 import { DogsPlace } from './places/dogs-place.tsx';
 import { Framed } from './places/framed.tsx';
@@ -28,6 +29,10 @@ export function App() {
         <Route path="/work/turns">{() => <OpenTurnsPlace />}</Route>
         <Route path="/work/:session">
           {({ session }) => <WorkPlace session={decodeURIComponent(session)} />}
+        </Route>
+        <Route path="/back">{() => <BackPlace />}</Route>
+        <Route path="/back/:session">
+          {({ session }) => <SessionBackPlace session={decodeURIComponent(session)} />}
         </Route>
         <Route path="/grounds">{() => <GroundsPlace />}</Route>
         <Route path="/grounds/:ground">{({ ground }) => <GroundPlace ground={groundOf(ground)} />}</Route>

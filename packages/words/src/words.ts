@@ -12,6 +12,7 @@ import { pictureWords } from './picture.ts';
 import { planWords } from './plan.ts';
 import { reasonWords } from './reasons.ts';
 import { ruleWords } from './rules.ts';
+import { backWords } from './screens/back.ts';
 import { dogWords } from './screens/dog.ts';
 import { dogsWords } from './screens/dogs.ts';
 import { groundWords } from './screens/ground.ts';
@@ -72,6 +73,7 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
     whistle: whistleWords(t),
     listen: listenWords(t),
     shell: shellWords(),
+    back: backWords(t, time),
     keeping: keepingWords(t),
     dogs: dogsWords(t),
     dog: dogWords(t),

@@ -7,6 +7,8 @@ import type {
   ProofingView,
   RepHistoryView,
   SeasonView,
+  SessionBackView,
+  SessionsView,
   TapFact,
   WhyView,
 } from '@sedgeline/projections';
@@ -83,6 +85,9 @@ export const seasonOf = (dog: string): Promise<SeasonView | null> => worker().se
 export const forecastOf = (goal: string, perWeek: number | null): Promise<GoalForecastView | null> =>
   worker().forecast({ goal, perWeek });
 export const groundsOf = (): Promise<GroundsView> => worker().grounds();
+export const sessionsBack = (): Promise<SessionsView> => worker().sessions();
+export const sessionBackOf = (session: string): Promise<SessionBackView | null> =>
+  worker().sessionBack(session);
 export const refreshWork = (): Promise<void> => worker().refresh();
 export const retrySaving = (): Promise<{ readonly saved: boolean }> => worker().retry();
 export const factsAsLines = (): Promise<string> => worker().factsAsLines();

@@ -1,5 +1,6 @@
 import { type Fact, writeJournal } from '@sedgeline/journal';
 import { patternsOfDog, progressOfDog, proofingOfDog, whyInKennel } from '@sedgeline/projections';
+import { backCalls } from './back-desk.ts';
 import { factsToBringBack } from './bring-back.ts';
 import { openSessionOf } from './checkpoint.ts';
 import { groundCalls } from './ground-desk.ts';
@@ -122,6 +123,7 @@ export function createKennelHost(doors: HostDoors): KennelHost {
   };
 
   const calls: KennelCalls = {
+    ...backCalls(() => inUse().kennel),
     ...groundCalls(() => inUse().kennel),
     ...planningCalls(() => inUse().kennel, nowMs),
     open: async (name) => {

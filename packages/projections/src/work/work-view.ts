@@ -9,11 +9,12 @@ import { isAskedAlike } from '../record/asked-chain.ts';
 import type { RepThread } from '../record/rep-thread.ts';
 import type { RepRecord, SessionRecord, TrainingRecord } from '../record/training-record.ts';
 import type { AbilityTimeline } from '../timeline/ability-timeline.ts';
-import type { RepSummary, WorkView } from '../views/views.ts';
+import type { WorkView } from '../views/views.ts';
 import { stopConditionsOfDog } from '../whistle/stop-conditions-of-dog.ts';
 import { inTurnView, nextAmongOthers, othersInTurn } from './in-turn.ts';
 import { judgeRep } from './judge.ts';
 import { lastBreakOrStartMs, nextInput } from './next-input.ts';
+import { repSummary } from './rep-summary.ts';
 import { lastUndo } from './undo.ts';
 
 /** The chain that is not yet graded to its end: the last rep of an open session, planned longer than it is graded. */
@@ -103,29 +104,12 @@ export function workView(
     breakRunning: session.breakRunning,
     repsSinceBreak: input.repsSinceBreak,
     lastBreakOrStartMs: lastBreakOrStartMs(session),
-    done: done.map(summary),
+    done: done.map(repSummary),
     struck: session.struckReps
       .filter(({ struckBy }) => struckBy.length > 0)
-      .map((rep) => ({ ...summary(rep), struckBy: rep.struckBy })),
+      .map((rep) => ({ ...repSummary(rep), struckBy: rep.struckBy })),
     undo: session.closedAtMs === null ? lastUndo(threads) : null,
     cleanShareWanted: input.cleanShareWanted,
-  };
-}
-
-function summary(rep: RepRecord): RepSummary {
-  return {
-    rep: rep.rep,
-    atMs: rep.atMs,
-    legs: rep.legs,
-    clean: rep.clean,
-    expectation: rep.expectation,
-    purpose: rep.purpose,
-    amendments: rep.amendments,
-    note: rep.note,
-    reward: rep.reward,
-    gotItAnyway: rep.gotItAnyway,
-    fromMemory: rep.fromMemory,
-    voices: rep.voices,
   };
 }
 

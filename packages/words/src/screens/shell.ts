@@ -2,7 +2,7 @@
 export function shellWords() {
   return {
     name: 'Sedgeline',
-    places: { dogs: 'Dogs', plan: 'Plan', work: 'Work', setup: 'Setup' },
+    places: { dogs: 'Dogs', plan: 'Plan', work: 'Work', back: 'Look back', setup: 'Setup' },
     navigation: 'Places',
     skip: 'To the main part',
     demoBanner: 'An invented kennel: nothing here is real.',

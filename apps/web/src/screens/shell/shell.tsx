@@ -4,11 +4,12 @@ import { useWords } from '../../parts/words-context.tsx';
 import { PlaceIcon, type PlaceName } from './place-icon.tsx';
 import './shell.css';
 
-/** Where each place is. Look back joins here when it is there. */
+/** Where each place is. */
 const PLACES: readonly { readonly place: PlaceName; readonly href: string }[] = [
   { place: 'dogs', href: '/' },
   { place: 'plan', href: '/plan' },
   { place: 'work', href: '/work' },
+  { place: 'back', href: '/back' },
   { place: 'setup', href: '/setup' },
 ];
 

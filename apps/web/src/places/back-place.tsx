@@ -1,0 +1,94 @@
+import type { SessionBackView, SessionsView } from '@sedgeline/projections';
+import { lazy, Suspense, useEffect, useState } from 'react';
+import { Link } from 'wouter';
+import { useWords } from '../parts/words-context.tsx';
+import { sessionBackOf, sessionsBack } from '../state/kennel.ts';
+import { useKennel } from '../state/kennel-store.ts';
+import { Framed } from './framed.tsx';
+import { Opening } from './opening.tsx';
+import { useTitle } from './use-title.ts';
+
+const BackScreen = lazy(() =>
+  import('../screens/back/back-screen.tsx').then(({ BackScreen: screen }) => ({ default: screen })),
+);
+const SessionBackScreen = lazy(() =>
+  import('../screens/back/session-back-screen.tsx').then(({ SessionBackScreen: screen }) => ({
+    default: screen,
+  })),
+);
+
+/** Look back: every session, joined to the record. */
+export function BackPlace() {
+  const { back } = useWords();
+  const isReady = useKennel((s) => s.isReady);
+  const facts = useKennel((s) => s.dogs?.facts ?? 0);
+  const [view, setView] = useState<SessionsView | null>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: more facts may be another session
+  useEffect(() => {
+    if (!isReady) return;
+    let isLeft = false;
+    void sessionsBack().then((found) => {
+      if (!isLeft) setView(found);
+    });
+    return () => {
+      isLeft = true;
+    };
+  }, [isReady, facts]);
+  useTitle(back.title);
+  return (
+    <Framed here="back">
+      <Suspense fallback={<Opening />}>
+        {view === null ? <Opening /> : <BackScreen view={view} nowMs={Date.now()} />}
+      </Suspense>
+    </Framed>
+  );
+}
+
+/** A session to look back on; `null` where no fact names it, `waiting` before that is known. */
+export function useSessionBack(session: string): SessionBackView | null | 'waiting' {
+  const isReady = useKennel((s) => s.isReady);
+  const facts = useKennel((s) => s.dogs?.facts ?? 0);
+  const [view, setView] = useState<SessionBackView | null | 'waiting'>('waiting');
+  // biome-ignore lint/correctness/useExhaustiveDependencies: more facts may be another rep, or an amended one
+  useEffect(() => {
+    if (!isReady) return;
+    let isLeft = false;
+    void sessionBackOf(session).then((found) => {
+      if (!isLeft) setView(found);
+    });
+    return () => {
+      isLeft = true;
+    };
+  }, [session, isReady, facts]);
+  return view;
+}
+
+/** One session, with its entrances to sound and film. */
+export function SessionBackPlace({ session }: { readonly session: string }) {
+  const { back } = useWords();
+  const view = useSessionBack(session);
+  const isKnown = view !== 'waiting' && view !== null;
+  useTitle(isKnown ? back.session(view.dogName, view.openedAtMs) : back.title);
+  return (
+    <Framed here="back">
+      {view === 'waiting' && <Opening />}
+      {view === null && <NoSession />}
+      {isKnown && (
+        <Suspense fallback={<Opening />}>
+          <SessionBackScreen view={view} />
+        </Suspense>
+      )}
+    </Framed>
+  );
+}
+
+/** Said where an address names a session that is not in the record. */
+export function NoSession() {
+  const { back } = useWords();
+  return (
+    <section className="work-open">
+      <h1>{back.notFound}</h1>
+      <Link href="/back">{back.toAll}</Link>
+    </section>
+  );
+}

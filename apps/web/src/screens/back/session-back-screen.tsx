@@ -1,0 +1,42 @@
+import type { SessionBackView } from '@sedgeline/projections';
+import { Link } from 'wouter';
+import { useWords } from '../../parts/words-context.tsx';
+import { useWhySheet } from '../why/use-why-sheet.tsx';
+import { SessionLog } from '../work/session-log.tsx';
+import './back.css';
+
+/** One session: how its reps went, and the ways to what was heard and filmed. */
+export function SessionBackScreen({ view }: { readonly view: SessionBackView }) {
+  const { back } = useWords();
+  const { openWhy, sheet } = useWhySheet();
+  const { session, dogName, openedAtMs, groundName, closedAtMs, legs, done } = view;
+  const address = encodeURIComponent(session);
+  return (
+    <section className="back" aria-labelledby="back-title">
+      <Link className="dog-back not-printed" href="/back">
+        {back.toAll}
+      </Link>
+      <h1 id="back-title">{back.session(dogName, openedAtMs)}</h1>
+      <p className="back-said">
+        {[groundName ?? '', back.reps(done.length), back.went(legs)]
+          .filter((part) => part !== '')
+          .join(' · ')}
+      </p>
+      <nav className="back-ways not-printed" aria-label={back.session(dogName, openedAtMs)}>
+        <Link href={`/back/${address}/listen`}>
+          <b>{back.listen}</b> <span>{back.listenHint}</span>
+        </Link>
+        <Link href={`/film/${address}`}>
+          <b>{back.film}</b> <span>{back.filmHint}</span>
+        </Link>
+        {closedAtMs === null && (
+          <Link href={`/work/${address}`}>
+            <b>{back.goOn}</b>
+          </Link>
+        )}
+      </nav>
+      {done.length === 0 ? <p>{back.noReps}</p> : <SessionLog done={done} isWhole onWhy={openWhy} />}
+      {sheet}
+    </section>
+  );
+}
