@@ -1,6 +1,6 @@
 /**
  * How well does the engine hear whistle blasts and clicks? Its figures on the made recordings of `studies/sound`, beside the aims, as
- * docs/listening.md prints them. Run: `npx tsx studies/listening.ts [tune|held-out] [condition ...] [--recordings N]`. The scores were fitted to
+ * docs/listening.md prints them. Run: `npx tsx studies/listening.ts [tune|held-out|unheard] [condition ...] [--recordings N]`. The scores were fitted to
  * `tune`; `held-out` has other whistles, birds and knocks. The coded conditions need an FFmpeg, as in `studies/sound.ts`.
  */
 
@@ -19,7 +19,7 @@ const RECORDINGS: Record<Condition, number> = {
 };
 
 const words = process.argv.slice(2);
-const set = words.includes('tune') ? 'tune' : 'held-out';
+const set = (['tune', 'held-out'] as const).find((name) => words.includes(name)) ?? 'unheard';
 const conditions = Object.keys(RECORDINGS) as Condition[];
 const named = conditions.filter((condition) => words.includes(condition));
 const numberAt = words.indexOf('--recordings');

@@ -18,6 +18,19 @@ import type { Scene } from './scene.ts';
 /** Where whistles and clicks are looked for; a low sample rate ends it earlier. */
 export const bandHz = (sampleRateHz: number): [number, number] => [1500, Math.min(8000, 0.45 * sampleRateHz)];
 
+/** Gusts that stand up within a third of a second and die away over seconds, one every five seconds or so, over a calm of half. */
+function gustFronts(samples: number, sampleRateHz: number, dice: Dice): Float64Array {
+  const gust = new Float64Array(samples).fill(0.5);
+  for (let at = -3 * sampleRateHz; at < samples; at += dice.between(1.5, 9) * sampleRateHz) {
+    const [high, riseS, dieS] = [dice.between(0.3, 2), dice.between(0.05, 0.35), dice.between(0.6, 3)];
+    for (let i = Math.max(0, Math.round(at)); i < Math.min(samples, at + 8 * sampleRateHz); i++) {
+      const s = (i - at) / sampleRateHz;
+      gust[i] = gust[i]! + high * Math.min(1, s / riseS) * Math.exp(-s / dieS);
+    }
+  }
+  return gust;
+}
+
 /**
  * The steady part of a field's sound, its power of 1.5 to 8 kHz one on the whole: leaves and grass that swell with the gusts, a pink murmur,
  * the microphone's own hiss. To it comes the wind at the microphone, pressure that falls steeply above some 200 Hz and goes with the square
@@ -26,7 +39,10 @@ export const bandHz = (sampleRateHz: number): [number, number] => [1500, Math.mi
 export function fieldBackground(scene: Scene, dice: Dice): Float64Array {
   const { sampleRateHz } = scene;
   const samples = Math.round(scene.lastsS * sampleRateHz);
-  const gust = wander(samples, 3, sampleRateHz, dice).map((x) => Math.exp(0.3 * x));
+  const gust =
+    scene.gusts === 'fronts'
+      ? gustFronts(samples, sampleRateHz, dice)
+      : wander(samples, 3, sampleRateHz, dice).map((x) => Math.exp(0.3 * x));
   const leaves = bandNoise(samples, 900, 6000, sampleRateHz, dice);
   const murmur = pinkNoise(samples, sampleRateHz, dice);
   const hissGain = dice.between(0.2, 0.6);

@@ -2,10 +2,12 @@ import type { Dice } from '../careers/dice.ts';
 import { passingCar, rustle } from './background.ts';
 import { birdPhrase, crickets } from './birds.ts';
 import { barks, whine } from './dog-voice.ts';
+import { farmSound, isFarm } from './farm-sounds.ts';
 import { clank, footsteps, shot, shutter, squeal, twig, zip } from './knocks.ts';
 import { addAt, fromDb } from './noise.ts';
 import type { DisturbanceKind, Scene } from './scene.ts';
 import { speechPhrase } from './speech.ts';
+import { isSyrinx, syrinxPhrase } from './syrinx.ts';
 import { travelled } from './travel.ts';
 
 function voiceOf(kind: DisturbanceKind, sampleRateHz: number, dice: Dice): Float64Array {
@@ -37,16 +39,18 @@ function voiceOf(kind: DisturbanceKind, sampleRateHz: number, dice: Dice): Float
     case 'car':
       return passingCar(sampleRateHz, dice);
     default:
+      if (isSyrinx(kind)) return syrinxPhrase(kind, sampleRateHz, dice);
+      if (isFarm(kind)) return farmSound(kind, sampleRateHz, dice);
       return birdPhrase(kind, sampleRateHz, dice);
   }
 }
 
 /** Sounds made at the phone or the handler: they come without the field's air and trees. */
-const AT_HAND: readonly DisturbanceKind[] = ['zip', 'footsteps', 'rustle', 'shutter'];
+const AT_HAND: readonly DisturbanceKind[] = ['zip', 'footsteps', 'rustle', 'shutter', 'beeps'];
 
 /** Adds what else is heard in the field, at random times, each with its own distance, air and echoes. */
 export function addDisturbances(into: Float64Array, scene: Scene, dice: Dice): void {
-  const { sampleRateHz, treesS } = scene;
+  const { sampleRateHz, treesS, wallS } = scene;
   for (const { kind, perMinute, loudDb } of scene.disturbances) {
     const expected = (perMinute * scene.lastsS) / 60;
     const count = Math.floor(expected) + (dice.chance(expected % 1) ? 1 : 0);
@@ -61,7 +65,12 @@ export function addDisturbances(into: Float64Array, scene: Scene, dice: Dice): v
               overS: dice.between(0.1, 0.3),
               loudestDb: dice.between(-26, -12),
             };
-      const path = { distanceM: isNear ? 0.5 : dice.between(4, 120), air: scene.air, trees };
+      const path = {
+        distanceM: isNear ? 0.5 : dice.between(4, 120),
+        air: scene.air,
+        trees,
+        wallS: isNear ? null : wallS,
+      };
       const { direct, echoes } = travelled(dry, sampleRateHz, path, dice);
       addAt(echoes, direct, 0);
       const peak = echoes.reduce((most, x) => Math.max(most, Math.abs(x)), 1e-12);

@@ -43,7 +43,12 @@ describe('a blast', () => {
 });
 
 describe('a path', () => {
-  const path = { distanceM: 30, air: { temperatureC: 15, relativeHumidityPct: 70 }, trees: null };
+  const path = {
+    distanceM: 30,
+    air: { temperatureC: 15, relativeHumidityPct: 70 },
+    trees: null,
+    wallS: null,
+  };
 
   it('keeps the time of what comes straight', () => {
     const knock = new Float64Array(2000);

@@ -8,7 +8,7 @@ import { addAt, fromDb, scaled } from './noise.ts';
 import type { Recording, TrueClick, TrueWhistle } from './recording.ts';
 import type { Scene } from './scene.ts';
 import { travelled } from './travel.ts';
-import { blowBlast, drawWhistle, type WhistleVoice } from './whistle-voice.ts';
+import { blow, drawVoice, type Voice } from './voices.ts';
 
 /** A pattern of blasts or one press, placed: the sound with its echoes, and what is true of it but for the ratios. */
 interface Placed {
@@ -18,6 +18,9 @@ interface Placed {
   whistles: Omit<TrueWhistle, 'inBandSnrDb'>[];
   clickS: number | null;
 }
+
+/** A blast of 0.35 s and longer is a long one (common practice, no source). */
+const LONG_FROM_S = 0.35;
 
 /** Lengths of the blasts of one pattern and the silences between: a long one, one to five pips, or pips and then a long one. */
 function drawPattern(scene: Scene, dice: Dice) {
@@ -34,23 +37,18 @@ function drawPattern(scene: Scene, dice: Dice) {
 }
 
 function placed(dry: Float64Array, atS: number, distanceM: number, scene: Scene, dice: Dice) {
-  const { treesS, sampleRateHz } = scene;
+  const { treesS, wallS, sampleRateHz } = scene;
   const trees =
     treesS === null
       ? null
       : { firstS: dice.between(...treesS), overS: dice.between(0.1, 0.3), loudestDb: dice.between(-30, -12) };
-  const { direct, echoes } = travelled(dry, sampleRateHz, { distanceM, air: scene.air, trees }, dice);
+  const path = { distanceM, air: scene.air, trees, wallS };
+  const { direct, echoes } = travelled(dry, sampleRateHz, path, dice);
   addAt(echoes, direct, 0);
   return { sound: echoes, direct, at: Math.round(atS * sampleRateHz) };
 }
 
-function blownPattern(
-  voice: WhistleVoice,
-  whose: 'own' | 'other',
-  atS: number,
-  scene: Scene,
-  dice: Dice,
-): Placed {
+function blownPattern(voice: Voice, whose: 'own' | 'other', atS: number, scene: Scene, dice: Dice): Placed {
   const { sampleRateHz } = scene;
   const distanceM = dice.between(...scene.distanceM);
   const pattern = drawPattern(scene, dice);
@@ -60,11 +58,12 @@ function blownPattern(
   const whistles: Placed['whistles'] = [];
   const firstAt = Math.round(atS * sampleRateHz);
   let fromS = 0.05;
-  for (const { kind, lastsS, gapS, gain } of pattern) {
-    const { sound, leadS } = blowBlast(voice, lastsS, sampleRateHz, dice);
+  for (const { lastsS: wantedS, gapS, gain } of pattern) {
+    const { sound, leadS, lastsS } = blow(voice, wantedS, sampleRateHz, dice);
     const at = Math.round((fromS - leadS) * sampleRateHz);
     addAt(dry, sound, at, gain);
     const startS = (firstAt + at) / sampleRateHz + leadS;
+    const kind = lastsS >= LONG_FROM_S ? 'long' : 'pip';
     whistles.push({ startS, endS: startS + lastsS, kind, pitchHz: voice.pitchHz, distanceM, whose });
     fromS += lastsS + gapS;
   }
@@ -84,8 +83,8 @@ function placeAll(scene: Scene, background: Float64Array, dice: Dice): Placed[] 
   const { snrDb, sampleRateHz } = scene;
   if (snrDb === null) return [];
   const ownHz = dice.between(...scene.pitchHz);
-  const own = drawWhistle(dice.pick(scene.whistles), ownHz, dice);
-  const other = drawWhistle(dice.pick(scene.whistles), otherPitchHz(ownHz, scene.pitchHz, dice), dice);
+  const own = drawVoice(dice.pick(scene.whistles), ownHz, dice);
+  const other = drawVoice(dice.pick(scene.whistles), otherPitchHz(ownHz, scene.pitchHz, dice), dice);
   const clicker = drawClicker(dice, ...scene.clickModesHz);
   const all: Placed[] = [];
   for (let atS = dice.between(0.5, 2); ; atS += dice.between(0.8, 3)) {

@@ -1,12 +1,31 @@
 import { biquad, filtered } from './filters.ts';
-import { fromDb, scaled } from './noise.ts';
+import { fromDb, rootMeanSquare, scaled } from './noise.ts';
 import type { Scene } from './scene.ts';
 
 /** How a phone's automatic gain follows: up with the sound in `attackS`, down in `releaseS`, and by which power of the level it turns down. */
 const GAIN_CONTROLS = {
   slow: { attackS: 0.4, releaseS: 3, power: 0.75 },
   fast: { attackS: 0.012, releaseS: 0.3, power: 0.6 },
+  limiter: { attackS: 0.001, releaseS: 0.12, power: 0.8 },
 } as const;
+
+/** How a phone turns its gain: not at all, after one of the laws above, or shut to a tenth while nothing is loud (a gate). */
+export type GainControl = 'none' | 'gate' | keyof typeof GAIN_CONTROLS;
+
+/** A gate is shut to this share; it opens in some milliseconds when the sound passes its usual height twofold, and shuts again slowly. */
+const SHUT = 0.1;
+
+function gated(sound: Float64Array, sampleRateHz: number): void {
+  const usual = rootMeanSquare(sound);
+  let level = 0;
+  let open = 1;
+  for (let i = 0; i < sound.length; i++) {
+    level = Math.max(Math.abs(sound[i]!), level * Math.exp(-1 / (0.05 * sampleRateHz)));
+    const wanted = level > 0.8 * usual ? 1 : SHUT;
+    open += (wanted - open) / ((wanted > open ? 0.004 : 0.25) * sampleRateHz);
+    sound[i] = sound[i]! * open;
+  }
+}
 
 /** The level, dB full scale, that gain control aims at, and the most that it turns up. */
 const AIM_DB_FS = -18;
@@ -17,7 +36,8 @@ export function recorded(pressure: Float64Array, scene: Scene): Float32Array {
   const { sampleRateHz, gainControl } = scene;
   const sound = scaled(pressure, fromDb(scene.backgroundDbFs));
   filtered(sound, biquad('highpass', 70, Math.SQRT1_2, sampleRateHz));
-  if (gainControl !== 'none') {
+  if (gainControl === 'gate') gated(sound, sampleRateHz);
+  else if (gainControl !== 'none') {
     const { attackS, releaseS, power } = GAIN_CONTROLS[gainControl];
     const up = 1 - Math.exp(-1 / (attackS * sampleRateHz));
     const down = 1 - Math.exp(-1 / (releaseS * sampleRateHz));

@@ -1,6 +1,9 @@
 import type { Air } from './air-absorption.ts';
 import type { BirdKind } from './birds.ts';
-import type { WhistleKind } from './whistle-voice.ts';
+import type { FarmKind } from './farm-sounds.ts';
+import type { GainControl } from './microphone.ts';
+import type { SyrinxKind } from './syrinx.ts';
+import type { VoiceKind } from './voices.ts';
 
 /** A span from which a figure is drawn evenly. */
 export type Span = readonly [low: number, high: number];
@@ -8,6 +11,8 @@ export type Span = readonly [low: number, high: number];
 /** The other sounds of a field that a scene can hold. */
 export type DisturbanceKind =
   | BirdKind
+  | SyrinxKind
+  | FarmKind
   | 'speech'
   | 'barks'
   | 'whine'
@@ -37,7 +42,7 @@ export interface Scene {
   air: Air;
   /** Blasts and clicks are set at in-band ratios from this span; null: there is neither. */
   snrDb: Span | null;
-  whistles: readonly WhistleKind[];
+  whistles: readonly VoiceKind[];
   pitchHz: Span;
   longS: Span;
   pipS: Span;
@@ -49,11 +54,15 @@ export interface Scene {
   releaseGapS: Span;
   /** First echo off the trees; null: open ground. */
   treesS: Span | null;
+  /** How late a wall throws sounds back; null: there is none. */
+  wallS: number | null;
   /** How far the wind at the microphone, below 300 Hz, stands above the background's 1.5 to 8 kHz. */
   windDb: number;
   buffetsPerMinute: number;
+  /** How gusts come: they wander, or stand up like a wall and die away. */
+  gusts: 'wandering' | 'fronts';
   disturbances: readonly Disturbance[];
-  gainControl: 'none' | 'slow' | 'fast';
+  gainControl: GainControl;
   /** Level of the background's 1.5 to 8 kHz before gain control, dB full scale: high, and loud sounds clip. */
   backgroundDbFs: number;
 }

@@ -1,17 +1,22 @@
 import { diceNamed } from '../careers/dice.ts';
 import type { BirdKind } from './birds.ts';
+import type { GainControl } from './microphone.ts';
 import type { Disturbance, DisturbanceKind, Scene, Span } from './scene.ts';
-import type { WhistleKind } from './whistle-voice.ts';
+import type { SyrinxKind } from './syrinx.ts';
+import type { VoiceKind } from './voices.ts';
 
-/** To be tuned on, or kept away until the end: other seeds and other ranges of parameters. */
-export type SetName = 'tune' | 'held-out';
+/**
+ * `tune` and `held-out` teach; `held-out` was kept away until it had been looked at four times. `unheard` is kept away: its birds, its whistles,
+ * its gusts, walls and gains come of other mechanisms. How often it was looked at is told in docs/listening.md.
+ */
+export type SetName = 'tune' | 'held-out' | 'unheard';
 
 /** What the recordings of a set stand for; the coded ones are fair and field recordings, turn about, through a coder. */
 export type Condition = 'fair' | 'field' | 'weak' | 'nothing' | 'coded-aac' | 'coded-opus';
 
 /** In what the two sets differ, but for their seeds. */
 interface Ranges {
-  whistles: readonly WhistleKind[];
+  whistles: readonly VoiceKind[];
   pitchHz: Span;
   longS: Span;
   pipS: Span;
@@ -19,9 +24,12 @@ interface Ranges {
   clickModesHz: Span;
   releaseGapS: Span;
   treesS: Span;
-  birds: readonly BirdKind[];
+  birds: readonly (BirdKind | SyrinxKind)[];
   others: readonly DisturbanceKind[];
   sampleRatesHz: readonly number[];
+  gains: readonly GainControl[];
+  gusts: Scene['gusts'];
+  wallS: Span | null;
 }
 
 const COMMON: readonly DisturbanceKind[] = [
@@ -36,6 +44,9 @@ const COMMON: readonly DisturbanceKind[] = [
   'car',
 ];
 
+/** Gain, gusts and walls of the first two sets. */
+const FIRST_FIELD = { gains: ['none', 'slow', 'fast'], gusts: 'wandering', wallS: null } as const;
+
 const RANGES: Record<SetName, Ranges> = {
   tune: {
     whistles: ['plain', 'plain', 'pea'],
@@ -49,6 +60,7 @@ const RANGES: Record<SetName, Ranges> = {
     birds: ['chirps', 'warble', 'seesaw', 'rattle'],
     others: COMMON,
     sampleRatesHz: [16000, 44100, 48000],
+    ...FIRST_FIELD,
   },
   'held-out': {
     whistles: ['plain', 'pea', 'twoTone', 'slide'],
@@ -62,6 +74,23 @@ const RANGES: Record<SetName, Ranges> = {
     birds: ['chirps', 'warble', 'seesaw', 'rattle', 'piping', 'rise', 'aloft', 'buzz'],
     others: [...COMMON, 'whine', 'squeal', 'twig', 'crickets'],
     sampleRatesHz: [16000, 22050, 32000, 44100, 48000],
+    ...FIRST_FIELD,
+  },
+  unheard: {
+    whistles: ['jet', 'jet', 'cork', 'fingers', 'overblown', 'twoTone'],
+    pitchHz: [2000, 5800],
+    longS: [0.38, 2.6],
+    pipS: [0.07, 0.26],
+    pipGapS: [0.07, 0.5],
+    clickModesHz: [1900, 7600],
+    releaseGapS: [0.05, 0.28],
+    treesS: [0.03, 0.35],
+    birds: ['twoVoiced', 'jumper', 'flutter', 'pipes', 'bouncing', 'cry', 'chirps', 'warble'],
+    others: [...COMMON, 'whine', 'beeps', 'wire', 'bell', 'grasshopper', 'gateSwing'],
+    sampleRatesHz: [16000, 24000, 32000, 44100, 48000],
+    gains: ['none', 'limiter', 'gate'],
+    gusts: 'fronts',
+    wallS: [0.06, 0.45],
   },
 };
 
@@ -127,10 +156,10 @@ export function sceneOf(set: SetName, condition: Condition, index: number): Scen
     windDb: isFair ? dice.between(0, 20) : dice.between(10, 42),
     buffetsPerMinute: isFair ? 0 : dice.between(0, 25),
     disturbances,
-    gainControl: dice.pick(
-      isFair ? (['none', 'none', 'slow'] as const) : (['none', 'slow', 'fast'] as const),
-    ),
+    gainControl: dice.pick(isFair ? [range.gains[0]!, ...range.gains.slice(0, 2)] : range.gains),
     backgroundDbFs: isFair ? dice.between(-65, -45) : dice.between(-58, -36),
+    gusts: range.gusts,
+    wallS: range.wallS !== null && dice.chance(isFair ? 0.2 : 0.5) ? dice.between(...range.wallS) : null,
   };
 }
 

@@ -10,6 +10,8 @@ export interface Path {
   air: Air;
   /** Trees behind or beside: how late the first of their echoes is, over how long they come, and the loudest of them. */
   trees: { firstS: number; overS: number; loudestDb: number } | null;
+  /** How late the echo of a wall is; null where there is none. */
+  wallS: number | null;
 }
 
 const MOUTH_M = 1.5;
@@ -59,7 +61,7 @@ function openGround(path: Path): Response {
  * relative to spherical spreading from 1 m; beyond 40 m the level wavers with the moving air.
  */
 export function travelled(sound: Float64Array, sampleRateHz: number, path: Path, dice: Dice) {
-  const { distanceM, trees } = path;
+  const { distanceM, trees, wallS } = path;
   if (!(distanceM > 0)) throw new RangeError(`distanceM: expected > 0, got ${distanceM}`);
   const direct = throughResponse(sound, sampleRateHz, 0.01, openGround(path));
   const waverDb = Math.min(3, Math.max(0, distanceM - 40) / 60);
@@ -76,6 +78,13 @@ export function travelled(sound: Float64Array, sampleRateHz: number, path: Path,
       const at = Math.round((trees.firstS + along * trees.overS) * sampleRateHz);
       addAt(echoes, dull, at, gain);
     }
+  }
+  if (wallS !== null) {
+    // Stone throws most of it back and hardly dulls it; it lies off to a side, so some is lost by the way.
+    const loud = dice.between(-20, -8);
+    const bright = filtered(direct.slice(), biquad('lowpass', dice.between(5000, 9000), 0.6, sampleRateHz));
+    addAt(echoes, bright, Math.round(wallS * sampleRateHz), fromDb(loud));
+    addAt(echoes, bright, Math.round(2.1 * wallS * sampleRateHz), -fromDb(loud - dice.between(8, 16)));
   }
   return { direct, echoes };
 }

@@ -97,5 +97,5 @@ export function blowBlast(voice: WhistleVoice, durationS: number, sampleRateHz: 
     chiff.map((x, i) => x * chiffShape[i]! * fromDb(voice.breathDb + 4)),
     0,
   );
-  return { sound, leadS };
+  return { sound, leadS, lastsS: durationS };
 }
