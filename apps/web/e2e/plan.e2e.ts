@@ -52,6 +52,22 @@ const moved = (list: readonly string[], from: number, to: number): string[] => {
   return order;
 };
 
+test('from a plan to what is drawn of its ground, and back to the same plan', async ({ page }) => {
+  const before = await planMoss(page);
+  await wishes(page, true);
+  const first = page.getByRole('group', { name: planScreen.wish.ground }).locator('label').first();
+  await first.click();
+  await settled(page);
+  const ground = (await first.textContent()) ?? '';
+  const planned = await asks(page);
+  expect(before.length).toBeGreaterThan(0);
+  await page.getByRole('link', { name: planScreen.wish.drawings }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toContainText(ground);
+  await page.goBack();
+  await settled(page);
+  expect(await asks(page)).toEqual(planned);
+});
+
 test('two taps from a dog to a whole plan, drawn, with reasons and chances', async ({ page }) => {
   await lookRound(page);
   await page.getByRole('link', { name: said.dogs.row.standing('Moss') }).click();

@@ -18,6 +18,7 @@ export function planWishWords(t: Tongue) {
       groundNotSaid: 'Not said',
       newGround: 'A new ground',
       groundName: 'Name of the new ground',
+      drawings: 'What is drawn of it',
       kit: 'What there is to put out',
       kitFree: 'As much as it takes',
       kitCounted: 'Count it',

@@ -2,10 +2,12 @@ import { SKILLS, type Skill } from '@sedgeline/engine/ability';
 import type { PlanWeather } from '@sedgeline/engine/session';
 import type { DogsView } from '@sedgeline/projections';
 import { type Ref, useId } from 'react';
+import { Link } from 'wouter';
 import { Choice } from '../../parts/choice.tsx';
 import { NumberKeys } from '../../parts/number-keys.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import type { PlanWishes as Wishes } from '../../state/plan-drafts.ts';
+import { groundAddress } from '../ground/ground-address.ts';
 import { WeatherFields } from './weather-fields.tsx';
 
 const NONE = 'none';
@@ -64,6 +66,11 @@ export function PlanWishes(props: PlanWishesProps) {
             onBlur={(event) => onWish({ where: { by: 'new', name: event.target.value.trim() } })}
           />
         </div>
+      )}
+      {!isNew && ground !== null && (
+        <Link className="plan-ground" href={groundAddress(ground)}>
+          {wish.drawings}
+        </Link>
       )}
       <div className="plan-kit">
         <Choice
