@@ -9,9 +9,6 @@ const GAIN_CONTROLS = {
   limiter: { attackS: 0.001, releaseS: 0.12, power: 0.8 },
 } as const;
 
-/** How a phone turns its gain: not at all, after one of the laws above, or shut to a tenth while nothing is loud (a gate). */
-export type GainControl = 'none' | 'gate' | keyof typeof GAIN_CONTROLS;
-
 /** A gate is shut to this share; it opens in some milliseconds when the sound passes its usual height twofold, and shuts again slowly. */
 const SHUT = 0.1;
 

@@ -1,7 +1,6 @@
 import type { Air } from './air-absorption.ts';
 import type { BirdKind } from './birds.ts';
 import type { FarmKind } from './farm-sounds.ts';
-import type { GainControl } from './microphone.ts';
 import type { SyrinxKind } from './syrinx.ts';
 import type { VoiceKind } from './voices.ts';
 
@@ -26,6 +25,9 @@ export type DisturbanceKind =
   | 'rustle'
   | 'crickets'
   | 'car';
+
+/** How a phone turns its gain: not at all, slowly, fast, as a limiter, or shut to a tenth while nothing is loud (a gate). */
+export type GainControl = 'none' | 'slow' | 'fast' | 'limiter' | 'gate';
 
 /** How often a disturbance comes and how far it stands above the background (its peak over the background's 1.5 to 8 kHz). */
 export interface Disturbance {

@@ -1,7 +1,6 @@
 import { diceNamed } from '../careers/dice.ts';
 import type { BirdKind } from './birds.ts';
-import type { GainControl } from './microphone.ts';
-import type { Disturbance, DisturbanceKind, Scene, Span } from './scene.ts';
+import type { Disturbance, DisturbanceKind, GainControl, Scene, Span } from './scene.ts';
 import type { SyrinxKind } from './syrinx.ts';
 import type { VoiceKind } from './voices.ts';
 
