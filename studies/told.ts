@@ -1,0 +1,25 @@
+/**
+ * What is a handler's word of a new dog worth, and what does a wild one spoil? Dogs with a reach in metres, handlers who remember, boast or
+ * guess; the engine's first twenty legs with and without what was told. Writes `docs/told.md`.
+ * Run: `npx tsx studies/told.ts [dogs] [seed]`; some seconds for 2000. With `--long` 10,000 dogs, and nothing is written.
+ */
+
+import { writeFileSync } from 'node:fs';
+import type { Start } from './told/first-legs.ts';
+import { toldFigures } from './told/told-figures.ts';
+import { toldPage } from './told/told-page.ts';
+
+const isLong = process.argv.includes('--long');
+const words = process.argv.slice(2).filter((word) => word !== '--long');
+const dogs = Number(words[0] ?? (isLong ? 10_000 : 2000));
+const seed = Number(words[1] ?? 1);
+/** The start in use. */
+const USED: Start = { stoodAt: 0.8, errorSd: 2, widened: 0 };
+const starts: readonly Start[] = [
+  ...[0.7, 1, 1.4, 2, 3].map((errorSd) => ({ ...USED, errorSd })),
+  ...[0.2, 1.4].map((stoodAt) => ({ ...USED, stoodAt })),
+  { ...USED, widened: 0.5 },
+];
+const page = toldPage(toldFigures(dogs, seed, starts), USED, dogs, seed);
+if (!isLong) writeFileSync(new URL('../docs/told.md', import.meta.url), page);
+process.stdout.write(page);
