@@ -10,6 +10,7 @@ export * from './read-lines.ts';
 export * from './references.ts';
 export * from './same-content.ts';
 export * from './schema/ask-schema.ts';
+export * from './schema/film-schema.ts';
 export * from './schema/kennel-schema.ts';
 export * from './schema/kinds.ts';
 export * from './schema/layout-schema.ts';

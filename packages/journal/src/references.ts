@@ -66,6 +66,10 @@ const REFERENCES: ReadonlyMap<string, readonly FactReference[]> = new Map([
   ['rep-restored', [REP]],
   ['voice-noted', [REP]],
   ['voice-dropped', [REP]],
+  ['film-linked', [SESSION]],
+  ['film-unlinked', [SESSION]],
+  ['film-marked', [REP]],
+  ['film-unmarked', [REP]],
 ]);
 
 /** What a kind of fact names, if it names anything; the id is the body's field of that name. */

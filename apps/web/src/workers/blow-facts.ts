@@ -1,8 +1,14 @@
 import { sameContent } from '@sedgeline/journal';
-import type { AskedLeg, AskedRep, LegRecord, TapFact, WorkView } from '@sedgeline/projections';
+import {
+  type AskedLeg,
+  type AskedRep,
+  type LegRecord,
+  legBody,
+  type TapFact,
+  type WorkView,
+} from '@sedgeline/projections';
 import { setAskField } from '../parts/ask-editor/set-ask-field.ts';
 import { repInHand } from './asked-rep.ts';
-import { legBody } from './tap-facts.ts';
 
 /** How much later (or earlier) one tap moves the stop: a tenth of the send, at least 1 m (our judgement, 2026). */
 const BLEW_SHARE = 0.1;

@@ -1,6 +1,13 @@
 import type { Grade } from '@sedgeline/engine/ability';
 import { sameContent } from '@sedgeline/journal';
-import type { AskedRep, Cause, LegRecord, TapFact, WorkView } from '@sedgeline/projections';
+import {
+  type AskedRep,
+  type Cause,
+  type LegRecord,
+  legBody,
+  type TapFact,
+  type WorkView,
+} from '@sedgeline/projections';
 import type { After } from './kennel-calls.ts';
 
 /** What grading records: the facts, the rep they belong to, and what may be said of it afterwards. */
@@ -69,14 +76,6 @@ function afterGrades(
     return { about: 'cause', rep, repNumber, leg: legs.length - 1, skill, grade, cause: null, isRunThrough };
   }
   return isRunThrough ? { about: 'expectation', rep, repNumber, expectation: null } : null;
-}
-
-type LegBody = Omit<LegRecord, 'cause'> & { readonly cause?: Cause };
-
-/** A leg as it goes back into the journal: no cause on a good one. */
-export function legBody(leg: LegRecord): LegBody {
-  const { cause, ...rest } = leg;
-  return cause === null || leg.grade === 'good' ? rest : { ...rest, cause };
 }
 
 /** Another grade or cause for one leg of a rep that is on record. */

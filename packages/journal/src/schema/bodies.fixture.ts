@@ -133,6 +133,30 @@ export const BODIES: Readonly<Record<string, { readonly least: object; readonly 
     full: { voice: 'v1', rep: 'r1', lengthS: 4.2, bytes: 20480, sha256: 'ab12', type: 'audio/webm' },
   },
   'voice-dropped': { least: { voice: 'v1', rep: 'r1' }, full: { voice: 'v1', rep: 'r1' } },
+  'film-linked': {
+    least: { film: 'm1', session: 's1', name: 'hedge.mp4', bytes: 2_147_483_648 },
+    full: {
+      film: 'm1',
+      session: 's1',
+      name: 'hedge.mp4',
+      bytes: 2_147_483_648,
+      contentHash: 'ab12',
+      lengthS: 7200.5,
+      startsAt: '2026-03-01T09:00:00+01:00',
+    },
+  },
+  'film-unlinked': {
+    least: { film: 'm1', session: 's1' },
+    full: { film: 'm1', session: 's1', stands: true },
+  },
+  'film-marked': {
+    least: { mark: 'k1', film: 'm1', rep: 'r1', what: 'whistle', atS: 12.433, frameS: 0.033 },
+    full: { mark: 'k1', film: 'm1', rep: 'r1', what: 'pick-up', atS: 12.433, frameS: 0.033, heard: true },
+  },
+  'film-unmarked': {
+    least: { mark: 'k1', film: 'm1', rep: 'r1' },
+    full: { mark: 'k1', film: 'm1', rep: 'r1', stands: true },
+  },
   'dog-rested': { least: { dog: 'd1' }, full: { dog: 'd1', until: '2026-06-01', over: false } },
   'session-planned': {
     least: { plan: 'p1', dog: 'd1', minutes: 15, reps: [] },
@@ -302,5 +326,29 @@ export const BROKEN_BODIES: readonly {
     body: { session: 's', dog: 'd', weather: { humidityPct: 101 } },
     code: 'FIELD_RANGE',
     field: 'body.weather.humidityPct',
+  },
+  {
+    kind: 'film-linked',
+    body: { film: 'm', session: 's', name: 'n', bytes: 1, startsAt: '9 am' },
+    code: 'TIME_FORMAT',
+    field: 'body.startsAt',
+  },
+  {
+    kind: 'film-linked',
+    body: { film: 'm', session: 's', name: 'n', bytes: 1, startsAt: '2201-01-01T00:00:00Z' },
+    code: 'TIME_RANGE',
+    field: 'body.startsAt',
+  },
+  {
+    kind: 'film-marked',
+    body: { mark: 'k', film: 'm', rep: 'r', what: 'bark', atS: 1, frameS: 0.04 },
+    code: 'FIELD_VALUE',
+    field: 'body.what',
+  },
+  {
+    kind: 'film-marked',
+    body: { mark: 'k', film: 'm', rep: 'r', what: 'halt', atS: -0.5, frameS: 0.04 },
+    code: 'FIELD_RANGE',
+    field: 'body.atS',
   },
 ];

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { readDate } from '../time.ts';
+import { readDate, readTime } from '../time.ts';
 
 /**
  * Building blocks of the schemas. Every message has the form `CODE expected`, a code of the error catalogue and then
@@ -42,6 +42,19 @@ export const date = v.pipe(
     const reading = readDate(value);
     return reading.ok || reading.code !== 'TIME_RANGE';
   }, 'TIME_RANGE a date of the calendar, 1980 to 2200'),
+);
+
+/** A moment as ISO 8601 writes it, with `Z` or an offset, in the years 1980 to 2200. */
+export const moment = v.pipe(
+  v.string('FIELD_TYPE a time such as 2026-03-01T09:00:00Z'),
+  v.check((value) => {
+    const reading = readTime(value);
+    return reading.ok || reading.code !== 'TIME_FORMAT';
+  }, 'TIME_FORMAT a time such as 2026-03-01T09:00:00Z'),
+  v.check((value) => {
+    const reading = readTime(value);
+    return reading.ok || reading.code !== 'TIME_RANGE';
+  }, 'TIME_RANGE a time of the calendar, 1980 to 2200'),
 );
 
 /** A list of one kind of value. */

@@ -1,5 +1,6 @@
 import type * as v from 'valibot';
 import type { Fact } from '../fact.ts';
+import { filmLinkedSchema, filmMarkedSchema, filmUnlinkedSchema, filmUnmarkedSchema } from './film-schema.ts';
 import {
   dogAddedSchema,
   dogRestedSchema,
@@ -46,6 +47,10 @@ export const BODY_SCHEMAS = {
   'voice-noted': voiceNotedSchema,
   'voice-dropped': voiceDroppedSchema,
   'dog-rested': dogRestedSchema,
+  'film-linked': filmLinkedSchema,
+  'film-unlinked': filmUnlinkedSchema,
+  'film-marked': filmMarkedSchema,
+  'film-unmarked': filmUnmarkedSchema,
 } as const;
 
 export type KnownKind = keyof typeof BODY_SCHEMAS;

@@ -29,6 +29,10 @@ const legs = fc.array(leg, { maxLength: 4 });
 const rep = fc.constantFrom(...REPS);
 const session = fc.constantFrom(...SESSIONS);
 const dog = fc.constantFrom(...DOGS);
+const film = fc.constantFrom('m1', 'm2', 'm3');
+const hash = fc.constantFrom('aa', 'bb');
+const mark = fc.constantFrom('k1', 'k2', 'k3', 'k4');
+const frame = fc.constantFrom(0.02, 0.04);
 
 const something: fc.Arbitrary<{ kind: string; body: Record<string, unknown> }> = fc.oneof(
   fc.record({
@@ -48,6 +52,32 @@ const something: fc.Arbitrary<{ kind: string; body: Record<string, unknown> }> =
   fc.record({ kind: fc.constant('rep-ended'), body: fc.record({ rep, ended: fc.boolean() }) }),
   fc.record({ kind: fc.constant('break-taken'), body: fc.record({ session, minutes: fc.nat(9) }) }),
   fc.record({ kind: fc.constant('session-closed'), body: fc.record({ session }) }),
+  fc.record({
+    kind: fc.constant('film-linked'),
+    body: fc.record(
+      { film, session, name: fc.constantFrom('a.mp4', 'b.webm'), bytes: fc.nat(3), contentHash: hash },
+      { requiredKeys: ['film', 'session', 'name', 'bytes'] },
+    ),
+  }),
+  fc.record({
+    kind: fc.constant('film-unlinked'),
+    body: fc.record({ film, session, stands: fc.boolean() }, { requiredKeys: ['film', 'session'] }),
+  }),
+  fc.record({
+    kind: fc.constant('film-marked'),
+    body: fc.record({
+      mark,
+      film,
+      rep,
+      what: fc.constantFrom('sent', 'halt'),
+      atS: fc.nat(2),
+      frameS: frame,
+    }),
+  }),
+  fc.record({
+    kind: fc.constant('film-unmarked'),
+    body: fc.record({ mark, film, rep, stands: fc.boolean() }, { requiredKeys: ['mark', 'film', 'rep'] }),
+  }),
   fc.record({ kind: fc.constant('of-another-kind'), body: fc.record({ anything: fc.nat() }) }),
 );
 

@@ -11,6 +11,7 @@ import {
   readTime,
   type SessionPlanned,
 } from '@sedgeline/journal';
+import { FilmShelf } from '../film/film-shelf.ts';
 import { type Keyed, later } from './keyed.ts';
 import { RepThread } from './rep-thread.ts';
 import { SessionThread } from './session-thread.ts';
@@ -32,6 +33,7 @@ export class RecordBuilder {
   readonly #plans = new Map<string, Keyed<SessionPlanned>>();
   readonly #reps = new Map<string, RepThread>();
   readonly #sessions = new Map<string, SessionThread>();
+  readonly #films = new FilmShelf();
   #unknown = 0;
   #lastAtMs: number | null = null;
   #record: TrainingRecord | null = null;
@@ -119,6 +121,18 @@ export class RecordBuilder {
       case 'voice-dropped':
         this.#onRep(fact, (rep) => rep.addVoiceDropped(keyed()));
         break;
+      case 'film-linked':
+        this.#films.addLinked(keyed());
+        break;
+      case 'film-unlinked':
+        this.#films.addUnlinked(keyed());
+        break;
+      case 'film-marked':
+        this.#films.addMarked(keyed());
+        break;
+      case 'film-unmarked':
+        this.#films.addUnmarked(keyed());
+        break;
       default:
         this.#unknown += 1;
     }
@@ -167,6 +181,12 @@ export class RecordBuilder {
       if (!this.#dogs.has(hung.body.dog)) setAside += 1;
     }
     sessions.sort((a, b) => compareKeys(a.orderKey, b.orderKey));
+    const standing = new Set(sessions.map(({ session }) => session));
+    const films = this.#films.folded({
+      hasSession: (session) => standing.has(session),
+      hasRep: (rep) => standing.has(this.#reps.get(rep)?.session ?? ''),
+    });
+    setAside += films.setAside;
     return {
       dogs: mapped(this.#dogs, ({ body }) => ({
         dog: body.dog,
@@ -203,6 +223,7 @@ export class RecordBuilder {
       })),
       plans: mapped(this.#plans, plannedSession),
       sessions,
+      films: films.films,
       setAside,
       unknown: this.#unknown,
       facts: this.#ids.size,

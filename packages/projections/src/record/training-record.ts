@@ -1,6 +1,7 @@
 import type { Ask, Grade, Skill } from '@sedgeline/engine/ability';
 import type { Layout } from '@sedgeline/engine/ground';
 import type { OrderKey } from '@sedgeline/journal';
+import type { FilmRecord } from '../film/film-record.ts';
 
 /** Whose a leg that was not good was. */
 export type Cause = 'dog' | 'handler' | 'setup' | 'unsure';
@@ -171,6 +172,8 @@ export interface TrainingRecord {
   readonly plans: ReadonlyMap<string, PlanRecord>;
   /** By the order in which they were opened. */
   readonly sessions: readonly SessionRecord[];
+  /** By the order in which they were linked. */
+  readonly films: readonly FilmRecord[];
   /** Facts whose session, dog or rep is not there yet (a merge may bring it), and facts of unknown kinds. */
   readonly setAside: number;
   readonly unknown: number;

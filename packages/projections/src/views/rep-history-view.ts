@@ -13,6 +13,12 @@ export type RepChange =
       readonly to: Cause | null;
     }
   | { readonly of: 'ask'; readonly skill: Skill; readonly fromM: number | null; readonly toM: number | null }
+  | {
+      readonly of: 'latency';
+      readonly skill: Skill;
+      readonly fromS: number | null;
+      readonly toS: number | null;
+    }
   | { readonly of: 'expectation'; readonly from: Expectation; readonly to: Expectation }
   | { readonly of: 'clean'; readonly to: boolean }
   | { readonly of: 'note'; readonly from: string; readonly to: string }

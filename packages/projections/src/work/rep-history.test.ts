@@ -38,6 +38,18 @@ describe('what became of a rep', () => {
     });
   });
 
+  it('says how long the halt took, once that was kept', () => {
+    const written = day()
+      .write('rep-recorded', { rep: 'r', session: 's', legs: [{ ...stop, grade: 'good' }] })
+      .write('rep-amended', { rep: 'r', legs: [{ ...stop, grade: 'good', latencyS: 0.84 }] })
+      .write('rep-amended', { rep: 'r', legs: [{ ...stop, grade: 'good' }] });
+    const steps = workOf(written.facts).kennel.history('r')?.steps ?? [];
+    expect(steps.slice(1).map(({ changes }) => changes)).toEqual([
+      [{ of: 'latency', skill: 'stop', fromS: null, toS: 0.84 }],
+      [{ of: 'latency', skill: 'stop', fromS: 0.84, toS: null }],
+    ]);
+  });
+
   it('is nothing for a rep that no fact recorded', () => {
     expect(workOf(day().facts).kennel.history('nowhere')).toBeNull();
   });

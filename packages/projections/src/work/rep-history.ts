@@ -100,6 +100,8 @@ function legChanges(was: Leg | undefined, now: Leg | undefined): RepChange[] {
       fromM: was.ask.distanceM ?? null,
       toM: now.ask.distanceM ?? null,
     });
+  if (was.latencyS !== now.latencyS)
+    changes.push({ of: 'latency', skill, fromS: was.latencyS ?? null, toS: now.latencyS ?? null });
   return changes;
 }
 

@@ -9,6 +9,12 @@ export type ToldChange =
   | { readonly of: 'grade'; readonly skill: Skill; readonly from: Grade; readonly to: Grade }
   | { readonly of: 'cause'; readonly skill: Skill; readonly from: Cause | null; readonly to: Cause | null }
   | { readonly of: 'ask'; readonly skill: Skill; readonly fromM: number | null; readonly toM: number | null }
+  | {
+      readonly of: 'latency';
+      readonly skill: Skill;
+      readonly fromS: number | null;
+      readonly toS: number | null;
+    }
   | { readonly of: 'expectation'; readonly from: Expectation; readonly to: Expectation }
   | { readonly of: 'clean'; readonly to: boolean }
   | { readonly of: 'note'; readonly from: string; readonly to: string }
@@ -33,6 +39,11 @@ export function repHistoryWords(t: Tongue, trade: TradeWords) {
     cause === null ? 'nobody' : trade.cause(cause).toLowerCase();
   const paid = (rewards: readonly Reward[]): string =>
     rewards.length === 0 ? 'nothing' : t.list(rewards.map((one) => trade.reward(one)));
+  const after = (s: number): string => `${t.number(s, 2)} s after the whistle`;
+  const latency = (skill: string, fromS: number | null, toS: number | null): string => {
+    if (toS === null) return `time of the ${skill} taken out`;
+    return fromS === null ? `${skill} ${after(toS)}` : `${skill} ${after(toS)}, was ${t.number(fromS, 2)} s`;
+  };
   const change = (c: ToldChange): string => {
     switch (c.of) {
       case 'leg-added':
@@ -47,6 +58,8 @@ export function repHistoryWords(t: Tongue, trade: TradeWords) {
         return c.fromM === null || c.toM === null || c.fromM === c.toM
           ? `what was asked of the ${name(c.skill)}`
           : `${name(c.skill)} at ${t.length(c.toM)}, was ${t.length(c.fromM)}`;
+      case 'latency':
+        return latency(name(c.skill), c.fromS, c.toS);
       case 'expectation':
         return `${trade.expectation(c.to)}, was ${trade.expectation(c.from)}`;
       case 'clean':
