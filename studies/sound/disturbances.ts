@@ -2,9 +2,11 @@ import type { Dice } from '../careers/dice.ts';
 import { passingCar, rustle } from './background.ts';
 import { birdPhrase, crickets } from './birds.ts';
 import { barks, whine } from './dog-voice.ts';
+import { drawnSong, isDrawn } from './drawn-songs.ts';
 import { farmSound, isFarm } from './farm-sounds.ts';
 import { clank, footsteps, shot, shutter, squeal, twig, zip } from './knocks.ts';
 import { addAt, fromDb } from './noise.ts';
+import type { Disturbed } from './recording.ts';
 import type { DisturbanceKind, Scene } from './scene.ts';
 import { speechPhrase } from './speech.ts';
 import { isSyrinx, syrinxPhrase } from './syrinx.ts';
@@ -39,6 +41,7 @@ function voiceOf(kind: DisturbanceKind, sampleRateHz: number, dice: Dice): Float
     case 'car':
       return passingCar(sampleRateHz, dice);
     default:
+      if (isDrawn(kind)) return drawnSong(kind, sampleRateHz, dice);
       if (isSyrinx(kind)) return syrinxPhrase(kind, sampleRateHz, dice);
       if (isFarm(kind)) return farmSound(kind, sampleRateHz, dice);
       return birdPhrase(kind, sampleRateHz, dice);
@@ -48,8 +51,9 @@ function voiceOf(kind: DisturbanceKind, sampleRateHz: number, dice: Dice): Float
 /** Sounds made at the phone or the handler: they come without the field's air and trees. */
 const AT_HAND: readonly DisturbanceKind[] = ['zip', 'footsteps', 'rustle', 'shutter', 'beeps'];
 
-/** Adds what else is heard in the field, at random times, each with its own distance, air and echoes. */
-export function addDisturbances(into: Float64Array, scene: Scene, dice: Dice): void {
+/** Adds what else is heard in the field, at random times, each with its own distance, air and echoes; tells what came when. */
+export function addDisturbances(into: Float64Array, scene: Scene, dice: Dice): Disturbed[] {
+  const all: Disturbed[] = [];
   const { sampleRateHz, treesS, wallS } = scene;
   for (const { kind, perMinute, loudDb } of scene.disturbances) {
     const expected = (perMinute * scene.lastsS) / 60;
@@ -75,7 +79,10 @@ export function addDisturbances(into: Float64Array, scene: Scene, dice: Dice): v
       addAt(echoes, direct, 0);
       const peak = echoes.reduce((most, x) => Math.max(most, Math.abs(x)), 1e-12);
       const gain = fromDb(dice.between(...loudDb)) / peak;
-      addAt(into, echoes, dice.below(into.length), gain);
+      const at = dice.below(into.length);
+      addAt(into, echoes, at, gain);
+      all.push({ kind, startS: at / sampleRateHz, endS: (at + echoes.length) / sampleRateHz });
     }
   }
+  return all;
 }

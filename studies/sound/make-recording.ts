@@ -83,8 +83,13 @@ function placeAll(scene: Scene, background: Float64Array, dice: Dice): Placed[] 
   const { snrDb, sampleRateHz } = scene;
   if (snrDb === null) return [];
   const ownHz = dice.between(...scene.pitchHz);
-  const own = drawVoice(dice.pick(scene.whistles), ownHz, dice);
-  const other = drawVoice(dice.pick(scene.whistles), otherPitchHz(ownHz, scene.pitchHz, dice), dice);
+  const own = drawVoice(dice.pick(scene.whistles), ownHz, scene.breadth, dice);
+  const other = drawVoice(
+    dice.pick(scene.whistles),
+    otherPitchHz(ownHz, scene.pitchHz, dice),
+    scene.breadth,
+    dice,
+  );
   const clicker = drawClicker(dice, ...scene.clickModesHz);
   const all: Placed[] = [];
   for (let atS = dice.between(0.5, 2); ; atS += dice.between(0.8, 3)) {
@@ -147,7 +152,7 @@ export function makeRecording(scene: Scene): Recording {
   const { sampleRateHz, name } = scene;
   const sum = fieldBackground(scene, diceNamed(`${name} background`));
   const all = placeAll(scene, sum, diceNamed(`${name} patterns`));
-  addDisturbances(sum, scene, diceNamed(`${name} disturbances`));
+  const disturbed = addDisturbances(sum, scene, diceNamed(`${name} disturbances`));
   for (const { sound, at } of all) addAt(sum, sound, at);
   const samples = recorded(sum.slice(), scene);
   const whistles: TrueWhistle[] = [];
@@ -167,5 +172,5 @@ export function makeRecording(scene: Scene): Recording {
       clicks.push({ timeS: one.clickS, snrDb });
     }
   }
-  return { samples, sampleRateHz, truth: { whistles, clicks } };
+  return { samples, sampleRateHz, truth: { whistles, clicks }, disturbed };
 }

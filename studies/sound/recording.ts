@@ -22,8 +22,16 @@ export interface Truth {
   clicks: TrueClick[];
 }
 
-/** A made recording with its truth. */
+/** A sound that is neither blast nor click, with the end of its echoes. */
+export interface Disturbed {
+  kind: string;
+  startS: number;
+  endS: number;
+}
+
+/** A made recording with its truth, and what else was put into it: no detector is told that, and it counts for nothing. */
 export interface Recording {
+  disturbed: Disturbed[];
   samples: Float32Array;
   sampleRateHz: number;
   truth: Truth;

@@ -1,5 +1,6 @@
 import type { Air } from './air-absorption.ts';
 import type { BirdKind } from './birds.ts';
+import type { DrawnKind } from './drawn-songs.ts';
 import type { FarmKind } from './farm-sounds.ts';
 import type { SyrinxKind } from './syrinx.ts';
 import type { VoiceKind } from './voices.ts';
@@ -10,6 +11,7 @@ export type Span = readonly [low: number, high: number];
 /** The other sounds of a field that a scene can hold. */
 export type DisturbanceKind =
   | BirdKind
+  | DrawnKind
   | SyrinxKind
   | FarmKind
   | 'speech'
@@ -45,6 +47,8 @@ export interface Scene {
   /** Blasts and clicks are set at in-band ratios from this span; null: there is neither. */
   snrDb: Span | null;
   whistles: readonly VoiceKind[];
+  /** How far whistles and their handlers differ among one another. */
+  breadth: 'usual' | 'wide';
   pitchHz: Span;
   longS: Span;
   pipS: Span;

@@ -1,14 +1,16 @@
 import { diceNamed } from '../careers/dice.ts';
 import type { BirdKind } from './birds.ts';
+import { DRAWN_KINDS, type DrawnKind } from './drawn-songs.ts';
 import type { Disturbance, DisturbanceKind, GainControl, Scene, Span } from './scene.ts';
 import type { SyrinxKind } from './syrinx.ts';
 import type { VoiceKind } from './voices.ts';
 
 /**
- * `tune` and `held-out` teach; `held-out` was kept away until it had been looked at four times. `unheard` is kept away: its birds, its whistles,
+ * `tune`, `held-out` and `wide` teach: `held-out` was kept away until it had been looked at four times, `wide` has songs and whistles drawn from
+ * wide ranges. `unheard` is kept away: its birds, its whistles,
  * its gusts, walls and gains come of other mechanisms. How often it was looked at is told in docs/listening.md.
  */
-export type SetName = 'tune' | 'held-out' | 'unheard';
+export type SetName = 'tune' | 'held-out' | 'wide' | 'unheard';
 
 /** What the recordings of a set stand for; the coded ones are fair and field recordings, turn about, through a coder. */
 export type Condition = 'fair' | 'field' | 'weak' | 'nothing' | 'coded-aac' | 'coded-opus';
@@ -23,7 +25,7 @@ interface Ranges {
   clickModesHz: Span;
   releaseGapS: Span;
   treesS: Span;
-  birds: readonly (BirdKind | SyrinxKind)[];
+  birds: readonly (BirdKind | DrawnKind | SyrinxKind)[];
   others: readonly DisturbanceKind[];
   sampleRatesHz: readonly number[];
   gains: readonly GainControl[];
@@ -71,6 +73,20 @@ const RANGES: Record<SetName, Ranges> = {
     releaseGapS: [0.05, 0.3],
     treesS: [0.03, 0.4],
     birds: ['chirps', 'warble', 'seesaw', 'rattle', 'piping', 'rise', 'aloft', 'buzz'],
+    others: [...COMMON, 'whine', 'squeal', 'twig', 'crickets'],
+    sampleRatesHz: [16000, 22050, 32000, 44100, 48000],
+    ...FIRST_FIELD,
+  },
+  wide: {
+    whistles: ['plain', 'plain', 'pea', 'pea', 'twoTone', 'slide'],
+    pitchHz: [1950, 6100],
+    longS: [0.37, 2.8],
+    pipS: [0.07, 0.31],
+    pipGapS: [0.07, 0.5],
+    clickModesHz: [1900, 8000],
+    releaseGapS: [0.05, 0.3],
+    treesS: [0.03, 0.4],
+    birds: DRAWN_KINDS,
     others: [...COMMON, 'whine', 'squeal', 'twig', 'crickets'],
     sampleRatesHz: [16000, 22050, 32000, 44100, 48000],
     ...FIRST_FIELD,
@@ -132,6 +148,7 @@ export function sceneOf(set: SetName, condition: Condition, index: number): Scen
     air: { temperatureC: dice.between(-2, 30), relativeHumidityPct: dice.between(25, 98) },
     snrDb: snrDb[condition],
     whistles: range.whistles,
+    breadth: set === 'wide' ? 'wide' : 'usual',
     pitchHz: range.pitchHz,
     longS: range.longS,
     pipS: range.pipS,

@@ -46,6 +46,26 @@ export function drawWhistle(kind: WhistleKind, pitchHz: number, dice: Dice): Whi
   };
 }
 
+/** A whistle drawn wider than is usual: softer and harder mouths, drier and wetter breath, slower and quicker peas (our judgement, 2026). */
+export const drawWideWhistle = (kind: WhistleKind, pitchHz: number, dice: Dice): WhistleVoice => ({
+  ...drawWhistle(kind, pitchHz, dice),
+  ...(kind === 'twoTone' ? { secondRatio: dice.between(1.03, 1.16), secondDb: dice.between(-12, 0) } : {}),
+  ...(kind === 'pea'
+    ? {
+        trillHz: dice.between(12, 70),
+        trillDepth: dice.between(0.005, 0.05),
+        trillShut: dice.between(0.2, 0.95),
+      }
+    : {}),
+  ...(kind === 'slide' ? { slideShare: dice.between(0.02, 0.22) * (dice.chance(0.6) ? 1 : -1) } : {}),
+  harmonicsDb: [dice.between(-46, -12), dice.between(-52, -18)],
+  breathDb: dice.between(-42, -13),
+  scoop: dice.between(0, 0.16),
+  attackS: dice.between(0.004, 0.07),
+  releaseS: dice.between(0.008, 0.08),
+  driftShare: dice.between(0.0005, 0.015),
+});
+
 /**
  * One blast as it leaves the mouth, about unit amplitude, `durationS` between the half heights of its rise and fall: an edge tone whose pitch
  * scoops up while the jet settles and follows the blowing pressure (as p^0.1), the breath round it, a chiff before the tone stands, and the
