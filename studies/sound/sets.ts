@@ -88,7 +88,7 @@ const RANGES: Record<SetName, Ranges> = {
     treesS: [0.03, 0.4],
     birds: DRAWN_KINDS,
     others: [...COMMON, 'whine', 'squeal', 'twig', 'crickets'],
-    sampleRatesHz: [16000, 22050, 32000, 44100, 48000],
+    sampleRatesHz: [16000, 16000, 22050, 48000],
     ...FIRST_FIELD,
   },
   unheard: {
