@@ -5,6 +5,7 @@
  */
 
 import { writeFileSync } from 'node:fs';
+import { TOLD } from '@sedgeline/engine/ability';
 import type { Start } from './told/first-legs.ts';
 import { toldFigures } from './told/told-figures.ts';
 import { toldPage } from './told/told-page.ts';
@@ -14,11 +15,10 @@ const words = process.argv.slice(2).filter((word) => word !== '--long');
 const dogs = Number(words[0] ?? (isLong ? 10_000 : 2000));
 const seed = Number(words[1] ?? 1);
 /** The start in use. */
-const USED: Start = { stoodAt: 0.8, errorSd: 2, widened: 0 };
+const USED: Start = TOLD;
 const starts: readonly Start[] = [
-  ...[0.7, 1, 1.4, 2, 3].map((errorSd) => ({ ...USED, errorSd })),
-  ...[0.2, 1.4].map((stoodAt) => ({ ...USED, stoodAt })),
-  { ...USED, widened: 0.5 },
+  ...[0.7, 1, 1.4, 2, 3].map((errorSd) => ({ stoodAt: 0.8, errorSd })),
+  ...[0.2, 1.4].map((stoodAt) => ({ stoodAt, errorSd: 2 })),
 ];
 const page = toldPage(toldFigures(dogs, seed, starts), USED, dogs, seed);
 if (!isLong) writeFileSync(new URL('../docs/told.md', import.meta.url), page);

@@ -1,10 +1,10 @@
 import {
-  type AbilityPriors,
   createAbilityFilter,
   demandVector,
   EASY_CONTEXT,
   type LegResult,
   shippedPriors,
+  statedChances,
 } from '@sedgeline/engine/ability';
 import { type Dice, diceNamed } from '../careers/dice.ts';
 import { afterSession, dayFactor, playLeg, type ReachDog, reachDog, trueChances } from './reach-dog.ts';
@@ -22,8 +22,6 @@ export interface Start {
   readonly errorSd: number;
   /** Log-odds of not missing the stated distance. */
   readonly stoodAt: number;
-  /** Variance that the dog's ability gains by having been told of. */
-  readonly widened: number;
 }
 
 /** A leg of the first record, with the truth behind it. */
@@ -90,10 +88,33 @@ export function startOf({ farthestM, place }: Told, { errorSd, stoodAt }: Start)
   return (variance / (variance + errorSd ** 2)) * (z - abilityMean);
 }
 
-/** The priors of a kennel of one dog of which something was told: with one dog and one skill, a shifted mean is a shifted dog. */
-export function toldPriors(logit: number, { widened }: Start): AbilityPriors {
-  const dogAbilitySd = Math.sqrt(shippedPriors.dogAbilitySd ** 2 + widened);
-  return { ...shippedPriors, abilityMean: shippedPriors.abilityMean + logit, dogAbilitySd };
+/** What the engine states of a leg with nothing told, and the share of a start that would be left by then. */
+export interface PlainLeg {
+  readonly grade: LegResult['grade'];
+  readonly trueNotMissed: number;
+  readonly eta: { readonly mean: number; readonly variance: number };
+  readonly gap: { readonly mean: number; readonly variance: number };
+  readonly left: number;
+}
+
+/** The engine through the legs of one dog. What share of a start is left is the same whatever was told. */
+export function plainLegs(legs: readonly FirstLeg[]): PlainLeg[] {
+  const silent = createAbilityFilter();
+  const told = createAbilityFilter();
+  told.tell('dog', 'stop', 0, { farthestM: 20, ground: null, ageMonths: null });
+  return legs.map(({ leg, notMissed }) => {
+    const gap = silent.gap(leg.dog);
+    const left = told.toldLeft(leg.dog, leg.skill) ?? 0;
+    told.observe(leg);
+    const { mean, sd } = silent.observe(leg).logOdds;
+    return {
+      grade: leg.grade,
+      trueNotMissed: notMissed,
+      eta: { mean, variance: sd ** 2 },
+      gap: { mean: gap.mean, variance: gap.sd ** 2 },
+      left,
+    };
+  });
 }
 
 export interface StatedFirst {
@@ -102,15 +123,14 @@ export interface StatedFirst {
   readonly notMissed: number;
 }
 
-/** What the engine states of each leg before it, in nats, and whether its interval holds the true chance. */
-export function statedFirst(legs: readonly FirstLeg[], priors: AbilityPriors): StatedFirst[] {
-  const filter = createAbilityFilter(priors);
-  return legs.map(({ leg, notMissed }) => {
-    const { chance, interval90 } = filter.observe(leg);
+/** What is stated of each leg with a start of so many logits, in nats, and whether its interval holds the true chance. */
+export function statedFirst(legs: readonly PlainLeg[], logit: number): StatedFirst[] {
+  return legs.map(({ grade, trueNotMissed, eta, gap, left }) => {
+    const { chance, interval90 } = statedChances({ ...eta, mean: eta.mean + logit * left }, gap);
     const [low, high] = interval90.notMissed;
     return {
-      logLoss: -Math.log(chance[leg.grade]),
-      isHeld: notMissed >= low && notMissed <= high,
+      logLoss: -Math.log(chance[grade]),
+      isHeld: trueNotMissed >= low && trueNotMissed <= high,
       notMissed: 1 - chance.missed,
     };
   });

@@ -1,6 +1,6 @@
-import { createAbilityFilter, EASY_CONTEXT, type LegResult, shippedPriors } from '@sedgeline/engine/ability';
+import { createAbilityFilter, EASY_CONTEXT, type LegResult } from '@sedgeline/engine/ability';
 import { diceNamed } from '../careers/dice.ts';
-import { firstLegs, type Start, type StatedFirst, startOf, statedFirst, toldPriors } from './first-legs.ts';
+import { firstLegs, plainLegs, type Start, type StatedFirst, startOf, statedFirst } from './first-legs.ts';
 import { TELLERS, type Told } from './tellers.ts';
 
 const SOON = 5;
@@ -31,9 +31,9 @@ const heldShare = (rows: readonly (readonly StatedFirst[])[]) =>
 /** Plays the same dogs for every start and handler. */
 export function toldFigures(dogs: number, seed: number, starts: readonly Start[]) {
   const careers = Array.from({ length: dogs }, (_, n) => firstLegs(`told ${seed} dog ${n}`));
-  const plain = careers.map(({ legs }) => statedFirst(legs, shippedPriors));
-  const statedWith = (n: number, told: Told, start: Start) =>
-    statedFirst(careers[n]!.legs, toldPriors(startOf(told, start), start));
+  const played = careers.map(({ legs }) => plainLegs(legs));
+  const plain = played.map((legs) => statedFirst(legs, 0));
+  const statedWith = (n: number, told: Told, start: Start) => statedFirst(played[n]!, startOf(told, start));
   const figures = starts.map((start): StartFigures => {
     const tellers = Object.entries(TELLERS).map(([teller, tell]): TellerFigures => {
       const rows = careers.map(({ dog }, n) =>
@@ -59,9 +59,12 @@ export function toldFigures(dogs: number, seed: number, starts: readonly Start[]
   };
 }
 
-/** Chance of not missing 15 m, before the first leg and after each of twelve misses there, by what was told. */
-export function wronglyTold(told: Told | null, start: Start): number[] {
-  const filter = createAbilityFilter(toldPriors(told === null ? 0 : startOf(told, start), start));
+/** Chance of not missing 15 m, before the first leg and after each of twelve misses there, as the engine itself states it. */
+export function wronglyTold(told: Told | null): number[] {
+  const filter = createAbilityFilter();
+  if (told !== null) {
+    filter.tell('puppy', 'stop', 0, { farthestM: told.farthestM, ground: told.place, ageMonths: 5 });
+  }
   return Array.from({ length: 13 }, (_, n) => {
     const leg: LegResult = {
       dog: 'puppy',

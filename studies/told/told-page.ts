@@ -5,12 +5,11 @@ const signed = (nats: number) => (1000 * nats).toFixed(0).replace(/^-0$/, '0');
 const inHundred = (share: number) => String(Math.round(100 * share));
 
 function isSame(a: Start, b: Start): boolean {
-  return a.errorSd === b.errorSd && a.stoodAt === b.stoodAt && a.widened === b.widened;
+  return a.errorSd === b.errorSd && a.stoodAt === b.stoodAt;
 }
 
 function startLine({ start, tellers, apart }: StartFigures, used: Start): string {
-  const { stoodAt, errorSd, widened } = start;
-  const name = `${stoodAt}, ${errorSd}${widened > 0 ? `, wider by ${widened}` : ''}`;
+  const name = `${start.stoodAt}, ${start.errorSd}`;
   const cells = tellers.map(({ soon, all }) => `${signed(soon)} / ${signed(all)}`);
   return `| ${isSame(start, used) ? `**${name}**` : name} | ${cells.join(' | ')} | ${inHundred(apart.mean)}, ${inHundred(apart.most)} |`;
 }
@@ -25,10 +24,10 @@ export function toldPage(
   const inUse = figures.find(({ start }) => isSame(start, used))!;
   const names = inUse.tellers.map(({ teller }) => teller);
   const courses = [
-    ['nothing', wronglyTold(null, used)],
-    ['100 m, on new ground', wronglyTold({ farthestM: 100, place: 'new' }, used)],
-    ['400 m, on new ground', wronglyTold({ farthestM: 400, place: 'new' }, used)],
-    ['never yet', wronglyTold({ farthestM: 0, place: 'home' }, used)],
+    ['nothing', wronglyTold(null)],
+    ['100 m, on new ground', wronglyTold({ farthestM: 100, place: 'new' })],
+    ['400 m, on new ground', wronglyTold({ farthestM: 400, place: 'new' })],
+    ['never yet', wronglyTold({ farthestM: 0, place: 'home' })],
   ] as const;
   return `# What a handler tells of a new dog
 
@@ -38,8 +37,9 @@ gives the chances a start, before the first leg. It is believed a little and soo
 How it is read: not missing the stated distance on such ground, with nothing else to make it hard, had log-odds ${used.stoodAt}
 (${inHundred(1 / (1 + Math.exp(-used.stoodAt)))} in 100: it is the farthest that went well, not the usual). The ability that this needs, \`z\`, by the costs of distance
 and newness before any record, is taken as seen with an error of ${used.errorSd} logits: with mean \`m\` and variance \`V\` of the ability known so far,
-the mean moves by \`V/(V + ${used.errorSd}^2) (z - m)\`. The variance stays as it was: what was told makes no chance surer. "Never yet" is two logits
-under the easy end. A ground at home costs nothing, one the dog knows a quarter of a new one. The study chose the two numbers from a few; the rest is our judgement, 2026.
+the stated mean moves by \`V/(V + ${used.errorSd}^2) (z - m)\`. The variance stays as it was: what was told makes no chance surer. Legs teach the engine as if nothing had been told,
+and each leaves a share of the start, \`1 - Vab/v (1 - v1/v)\` (variances of the ability, of the log-odds before the leg and after it), as they would of a shifted
+prior: so a word taken back leaves no trace, and farther never means less able. "Never yet" is two logits under the easy end. A ground at home costs nothing, one the dog knows a quarter of a new one. The study chose the two numbers from a few; the rest is our judgement, 2026.
 
 ## Does it help, and whom does it hurt?
 

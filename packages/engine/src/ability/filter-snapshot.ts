@@ -4,13 +4,13 @@ import { type AbilityPriors, shippedPriors } from './priors.ts';
 
 /** A stored state: which form it has, the priors it was made with, and the state; fit for structured cloning. */
 export interface AbilitySnapshot {
-  readonly form: 'ability-1';
+  readonly form: 'ability-2';
   readonly priors: string;
   readonly state: FilterState;
 }
 
 export function sealSnapshot(state: FilterState, priors: AbilityPriors): AbilitySnapshot {
-  return { form: 'ability-1', priors: JSON.stringify(priors), state: copyFilterState(state) };
+  return { form: 'ability-2', priors: JSON.stringify(priors), state: copyFilterState(state) };
 }
 
 /** Whether a stored value is a snapshot of this version's filter, made with these priors. */
@@ -20,7 +20,7 @@ export function isAbilitySnapshot(
 ): value is AbilitySnapshot {
   if (typeof value !== 'object' || value === null) return false;
   const { form, priors: made, state } = value as Partial<AbilitySnapshot>;
-  if (form !== 'ability-1' || made !== JSON.stringify(priors)) return false;
+  if (form !== 'ability-2' || made !== JSON.stringify(priors)) return false;
   return state?.kennel.length === SKILLS.length && state.kennel.every((block) => block.mean.length === WIDTH);
 }
 

@@ -4,6 +4,7 @@ import type { GapState } from './gap-learner.ts';
 import { copyBlock, type GaussianBlock, independentBlock } from './gaussian-block.ts';
 import type { Moments } from './ordinal-update.ts';
 import type { AbilityPriors } from './priors.ts';
+import type { ToldStart } from './told-level.ts';
 
 /** Length of h: ability, then the weights of the demands. */
 export const WIDTH = DEMANDS.length + 1;
@@ -38,6 +39,8 @@ export interface FilterState {
   readonly kennel: GaussianBlock[];
   readonly gapTotal: Float64Array;
   readonly dogs: Map<string, DogState>;
+  /** What was told of each dog, skill by skill; dogs of which nothing was have no entry. */
+  readonly told: Map<string, (ToldStart | null)[]>;
 }
 
 /** h'b of the kennel before any record: mean ability and mean weights. */
@@ -50,7 +53,7 @@ export function newFilterState(priors: AbilityPriors, gapTotal: Float64Array): F
   const kennel = SKILLS.map(() =>
     independentBlock(mean, priors.kennelAbilitySd ** 2, priors.kennelWeightSd ** 2),
   );
-  return { kennel, gapTotal, dogs: new Map() };
+  return { kennel, gapTotal, dogs: new Map(), told: new Map() };
 }
 
 export function newSkillState(priors: AbilityPriors, atMs: number): SkillState {
@@ -92,5 +95,8 @@ export function copyFilterState(state: FilterState): FilterState {
     kennel: state.kennel.map(copyBlock),
     gapTotal: state.gapTotal.slice(),
     dogs: new Map([...state.dogs].map(([name, dog]) => [name, copyDog(dog)] as const)),
+    told: new Map(
+      [...state.told].map(([name, starts]) => [name, starts.map((start) => start && { ...start })] as const),
+    ),
   };
 }

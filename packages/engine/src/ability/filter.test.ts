@@ -137,7 +137,7 @@ describe('the state', () => {
     const snapshot = createAbilityFilter({ ...shippedPriors, formSd: 0.3 }).snapshot();
     expect(isAbilitySnapshot(snapshot)).toBe(false);
     expect(() => restoreAbilityFilter(snapshot)).toThrow(TypeError);
-    expect(() => restoreAbilityFilter({ form: 'ability-1' })).toThrow(TypeError);
+    expect(() => restoreAbilityFilter({ form: 'ability-2' })).toThrow(TypeError);
   });
   it('a leg of weight 0 leaves the ability as it was, to the bit', () => {
     const legs = kennelCareer(4);

@@ -1,4 +1,4 @@
-import { GRADES, type Skill } from './ask.ts';
+import { GRADES, SKILLS, type Skill } from './ask.ts';
 import { EASY_CONTEXT } from './ask-range.ts';
 import { sharedProduct, sharedProductInterval } from './chain-chance.ts';
 import { type AbilitySnapshot, openSnapshot, sealSnapshot } from './filter-snapshot.ts';
@@ -18,6 +18,7 @@ import { type Moments, ordinalUpdate } from './ordinal-update.ts';
 import { type AbilityPriors, shippedPriors } from './priors.ts';
 import { statedChances } from './stated-chances.ts';
 import { type Stretch, stretchOf } from './stretch.ts';
+import { leftByLeg, type ToldLevel, toldAbility, toldShift } from './told-level.ts';
 
 /**
  * Assumed-density filter of every dog's abilities (Minka2001, Opper1998): five independent Gaussian blocks
@@ -60,11 +61,24 @@ class AssumedDensityFilter implements AbilityFilter {
     return forecast;
   }
 
+  tell(dog: string, skill: Skill, atMs: number, level: ToldLevel | null): void {
+    const reading = this.#readEasy(dog, skill, atMs);
+    const { skillIndex } = reading;
+    const untold = { mean: reading.mean - reading.oddMean, variance: abilityVariance(reading) };
+    const needed = level === null ? null : toldAbility(skill, level, this.#priors);
+    const starts = this.#state.told.get(dog) ?? SKILLS.map(() => null);
+    starts[skillIndex] = needed === null ? null : { logit: toldShift(needed, untold), left: 1 };
+    if (starts.some((start) => start !== null)) this.#state.told.set(dog, starts);
+    else this.#state.told.delete(dog);
+  }
+
+  toldLeft(dog: string, skill: Skill): number | null {
+    return this.#state.told.get(dog)?.[SKILLS.indexOf(skill)]?.left ?? null;
+  }
+
   ability(dog: string, skill: Skill, atMs: number): LogitEstimate {
-    const question = { dog, skill, session: null, atMs, ask: {}, context: EASY_CONTEXT };
-    const reading = this.#reading.fill(this.#state, question);
-    const variance = reading.variance - reading.formVariance - reading.oddVariance;
-    return { mean: reading.mean - reading.oddMean, sd: Math.sqrt(Math.max(0, variance)) };
+    const reading = this.#readEasy(dog, skill, atMs);
+    return { mean: reading.statedMean - reading.oddMean, sd: Math.sqrt(abilityVariance(reading)) };
   }
 
   form(dog: string, session: string): LogitEstimate {
@@ -89,9 +103,9 @@ class AssumedDensityFilter implements AbilityFilter {
     }
     let shared = 0;
     const notMissed = questions.map((question): Moments => {
-      const { mean, variance, formVariance } = this.#reading.fill(this.#state, question);
+      const { statedMean, variance, formVariance } = this.#reading.fill(this.#state, question);
       shared = formVariance;
-      return { mean, variance: Math.max(0, variance - formVariance) };
+      return { mean: statedMean, variance: Math.max(0, variance - formVariance) };
     });
     const gap = gapMoments(this.#gapOf(this.#reading.dog), this.#gap);
     const good = notMissed.map(({ mean, variance }) => ({ mean: mean - gap.mean, variance }));
@@ -107,12 +121,18 @@ class AssumedDensityFilter implements AbilityFilter {
     return sealSnapshot(this.#state, this.#priors);
   }
 
+  #readEasy(dog: string, skill: Skill, atMs: number): LegReading {
+    const question = { dog, skill, session: null, atMs, ask: {}, context: EASY_CONTEXT };
+    return this.#reading.fill(this.#state, question);
+  }
+
   #gapOf(dog: DogState | null): GapState {
     return dog === null ? this.#gaps.newcomer() : dog.gap;
   }
 
   #statedOf(reading: LegReading): LegForecast {
-    return statedChances(reading, gapMoments(this.#gapOf(reading.dog), this.#gap));
+    const eta = { mean: reading.statedMean, variance: reading.variance };
+    return statedChances(eta, gapMoments(this.#gapOf(reading.dog), this.#gap));
   }
 
   #addDog(leg: LegResult): DogState {
@@ -153,6 +173,7 @@ class AssumedDensityFilter implements AbilityFilter {
     const shift = (posterior.mean - eta.mean) / eta.variance;
     const shrink = (eta.variance - posterior.variance) / eta.variance / eta.variance;
     this.#gaps.learn(dog.gap, leg.grade, eta, leg.weight);
+    if (eta.told !== null) eta.told.left *= leftByLeg(abilityVariance(eta), eta.variance, posterior.variance);
 
     const skill = dog.skills[eta.skillIndex]!;
     if (eta.walkDays > 0) {
@@ -172,6 +193,11 @@ class AssumedDensityFilter implements AbilityFilter {
     updateScalar(dog.form.get(leg.session)!, shift, shrink);
     updateScalar(odd, shift, shrink);
   }
+}
+
+/** Variance of an ability that was read: the day's form and what is odd about the ask are no part of it. */
+function abilityVariance({ variance, formVariance, oddVariance }: LegReading): number {
+  return Math.max(0, variance - formVariance - oddVariance);
 }
 
 /** A filter that has seen nothing. */

@@ -1,6 +1,7 @@
 import type { Skill } from './ask.ts';
 import type { DemandName } from './demands.ts';
 import type { Interval90, LegForecast, LegQuestion, LegResult, LogitPart } from './leg.ts';
+import type { ToldLevel } from './told-level.ts';
 
 /** A whole ability or a stretch: posterior mean and standard deviation, in logits. */
 export interface LogitEstimate {
@@ -21,6 +22,13 @@ export interface AbilityFilter {
   because(question: LegQuestion): readonly LogitPart[];
   /** States the leg's chances, then learns from its grade with its weight. */
   observe(leg: LegResult): LegForecast;
+  /**
+   * Takes what is told of a dog at a skill for a start (`told-level.ts`) in place of what was told of it before; `null`: nothing is told any more.
+   * @throws RangeError for a level outside its range; nothing is changed then
+   */
+  tell(dog: string, skill: Skill, atMs: number, level: ToldLevel | null): void;
+  /** What is left of what was told of a dog at a skill, as a share of it, 1 before any leg; `null` where nothing was. */
+  toldLeft(dog: string, skill: Skill): number | null;
   /** Whole ability at the skill's easy reference ask (kennel + dog + general), as of `atMs`. */
   ability(dog: string, skill: Skill, atMs: number): LogitEstimate;
   /** Form of the day in a session, as learned so far; mean 0 with the prior sd for a session not seen. */

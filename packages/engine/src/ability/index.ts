@@ -39,6 +39,7 @@ export { type ReplayedLeg, type ReplayScores, scoredOutcomes, scoreReplay } from
 export type { Scores } from './score.ts';
 export { type LevelWalk, type SessionLevel, smoothedPath } from './smoothed-path.ts';
 export { statedChances } from './stated-chances.ts';
+export { TOLD, type ToldGround, type ToldLevel } from './told-level.ts';
 export { type BasedStep, basedStep, LAST_SUCCESSES, type WellDone } from './why/base.ts';
 export type { FactorValue } from './why/factor-fields.ts';
 export {

@@ -7,6 +7,7 @@ import type { LegQuestion, LogitPart } from './leg.ts';
 import { oddKey } from './odd-key.ts';
 import type { Moments } from './ordinal-update.ts';
 import type { AbilityPriors } from './priors.ts';
+import type { ToldStart } from './told-level.ts';
 
 function daysSince(atMs: number, sinceMs: number, atMost: number): number {
   return Math.min(Math.max(0, atMs - sinceMs) / MS_PER_DAY, atMost);
@@ -66,6 +67,9 @@ export class LegReading implements Moments {
   formVariance = 0;
   oddMean = 0;
   oddVariance = 0;
+  /** What was told of the dog at the skill, and the logits of it that are left: no part of `mean`, from which is learnt. */
+  told: ToldStart | null = null;
+  toldLogit = 0;
   mean = 0;
   variance = 0;
   readonly #priors: AbilityPriors;
@@ -113,6 +117,8 @@ export class LegReading implements Moments {
     this.formVariance = form?.variance ?? priors.formSd * priors.formSd;
     this.oddMean = odd?.mean ?? 0;
     this.oddVariance = odd?.variance ?? priors.oddSd * priors.oddSd;
+    this.told = state.told.get(question.dog)?.[skillIndex] ?? null;
+    this.toldLogit = this.told === null ? 0 : this.told.logit * this.told.left;
     const kennel = state.kennel[skillIndex]!;
     const departure = skill ?? this.#unseen;
     this.mean =
@@ -144,11 +150,17 @@ export class LegReading implements Moments {
     return variance;
   }
 
-  /** The parts of the mean; a demand at its easy end has no part. */
+  /** The mean of eta where a chance is stated: what was told counts there. */
+  get statedMean(): number {
+    return this.mean + this.toldLogit;
+  }
+
+  /** The parts of the stated mean; a demand at its easy end has no part. */
   parts(state: FilterState): LogitPart[] {
     const kennel = state.kennel[this.skillIndex]!.mean;
     const departure = this.departure.mean;
     const parts: LogitPart[] = [{ factor: 'ability', logit: kennel[0]! + departure[0]! + this.gain }];
+    if (this.told !== null) parts.push({ factor: 'told', logit: this.toldLogit });
     for (let k = 1; k < this.h.count; k++) {
       const j = this.h.support[k]!;
       parts.push({ factor: DEMANDS[j - 1]!, logit: this.h.values[k]! * (kennel[j]! + departure[j]!) });

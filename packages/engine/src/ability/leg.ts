@@ -42,7 +42,7 @@ export interface GradeChances {
 /** [5 %, 95 %] quantiles of a chance. */
 export type Interval90 = readonly [number, number];
 
-/** One part of the log-odds of "not missed": `ability`, `general`, `form`, `odd`, or a demand's name. */
+/** One part of the log-odds of "not missed": `ability`, `told`, `general`, `form`, `odd`, or a demand's name. */
 export interface LogitPart {
   readonly factor: string;
   readonly logit: number;

@@ -57,6 +57,8 @@ export function recalibratedFilter(filter: AbilityFilter, recalibration: Recalib
         ),
       };
     },
+    tell: (dog, skill, atMs, level) => filter.tell(dog, skill, atMs, level),
+    toldLeft: (dog, skill) => filter.toldLeft(dog, skill),
     because: (question) => filter.because(question),
     ability: (dog, skill, atMs) => filter.ability(dog, skill, atMs),
     form: (dog, session) => filter.form(dog, session),

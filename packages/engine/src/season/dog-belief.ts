@@ -48,10 +48,17 @@ function supportOf(asks: readonly GoalAsk[]): number[] {
 
 const daysSince = (atMs: number, sinceMs: number) => Math.max(0, atMs - sinceMs) / MS_PER_DAY;
 
+/** What is left of what was told of a dog at a skill, in logits. */
+function toldLogit(state: FilterState, dog: string, skill: Skill): number {
+  const start = state.told.get(dog)?.[SKILLS.indexOf(skill)] ?? null;
+  return start === null ? 0 : start.logit * start.left;
+}
+
 function skillBelief(
   state: FilterState,
   priors: AbilityPriors,
   known: SkillState | null,
+  told: number,
   asks: readonly GoalAsk[],
   atMs: number,
 ): SkillBelief {
@@ -63,7 +70,7 @@ function skillBelief(
   const daysSinceLearned = known === null ? null : daysSince(atMs, known.atMs);
   const walkDays = Math.min(daysSinceLearned ?? 0, priors.walkDaysAtMost);
   const mean = Float64Array.from(support, (place) => kennel.mean[place]! + departure.mean[place]!);
-  mean[0]! += waitingGain(known, null, priors);
+  mean[0]! += waitingGain(known, null, priors) + told;
   const cov = new Float64Array(n * n);
   support.forEach((row, i) => {
     support.forEach((column, j) => {
@@ -102,6 +109,7 @@ export function dogBelief(
         state,
         priors,
         known?.skills[SKILLS.indexOf(skill)] ?? null,
+        toldLogit(state, dog, skill),
         asks.filter((one) => one.skill === skill),
         atMs,
       ),

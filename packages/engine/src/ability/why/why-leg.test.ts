@@ -91,6 +91,8 @@ describe('chances that are corrected by a curve', () => {
         return { ...forecast, chance: { missed: 1 - good, fair: 0, good } };
       },
       observe: (result) => plain.observe(result),
+      tell: (dog, skill, atMs, level) => plain.tell(dog, skill, atMs, level),
+      toldLeft: (dog, skill) => plain.toldLeft(dog, skill),
       because: (question) => plain.because(question),
       ability: (dog, skill, atMs) => plain.ability(dog, skill, atMs),
       form: (dog, session) => plain.form(dog, session),

@@ -170,6 +170,10 @@ function remembering(filter: AbilityFilter): AbilityFilter {
     observe: () => {
       throw new TypeError('plan: a plan learns nothing');
     },
+    tell: () => {
+      throw new TypeError('plan: a plan learns nothing');
+    },
+    toldLeft: (dog, skill) => filter.toldLeft(dog, skill),
     ability: (dog, skill, atMs) => filter.ability(dog, skill, atMs),
     form: (dog, session) => filter.form(dog, session),
     gap: (dog) => filter.gap(dog),
