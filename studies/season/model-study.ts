@@ -56,7 +56,7 @@ export function overconfident(fraction: number): Forecaster {
       for (const odd of dog.odd.values()) odd.variance *= fraction;
       for (const skill of dog.skills) if (skill !== null) shrink(skill.cov);
     }
-    const sure = { form: 'ability-1', priors: JSON.stringify(priors), state };
+    const sure = { form: 'ability-2', priors: JSON.stringify(priors), state };
     const { sessionDays, share } = question.work;
     const work = { sessionDays, share };
     return forecastGoal({ ...question, priors, snapshot: sure, work }, seededRandom(seed));

@@ -63,6 +63,7 @@ const REFERENCES: ReadonlyMap<string, readonly FactReference[]> = new Map([
   ['rep-ended', [REP]],
   ['session-planned', [DOG, GROUND, LAYOUT]],
   ['dog-rested', [DOG]],
+  ['level-stated', [DOG]],
   ['rep-restored', [REP]],
   ['voice-noted', [REP]],
   ['voice-dropped', [REP]],

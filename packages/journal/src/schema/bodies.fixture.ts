@@ -158,6 +158,10 @@ export const BODIES: Readonly<Record<string, { readonly least: object; readonly 
     full: { mark: 'k1', film: 'm1', rep: 'r1', stands: true },
   },
   'dog-rested': { least: { dog: 'd1' }, full: { dog: 'd1', until: '2026-06-01', over: false } },
+  'level-stated': {
+    least: { dog: 'd1', skill: 'stop' },
+    full: { dog: 'd1', skill: 'stop', farthestM: 40, ground: 'known', withdrawn: false },
+  },
   'session-planned': {
     least: { plan: 'p1', dog: 'd1', minutes: 15, reps: [] },
     full: {
@@ -321,6 +325,19 @@ export const BROKEN_BODIES: readonly {
     code: 'FIELD_RANGE',
     field: 'body.asks[0].chance',
   },
+  {
+    kind: 'level-stated',
+    body: { dog: 'd', skill: 'stop', farthestM: 401 },
+    code: 'FIELD_RANGE',
+    field: 'body.farthestM',
+  },
+  {
+    kind: 'level-stated',
+    body: { dog: 'd', skill: 'stop', ground: 'abroad' },
+    code: 'FIELD_VALUE',
+    field: 'body.ground',
+  },
+  { kind: 'level-stated', body: { dog: 'd' }, code: 'FIELD_MISSING', field: 'body.skill' },
   {
     kind: 'session-opened',
     body: { session: 's', dog: 'd', weather: { humidityPct: 101 } },

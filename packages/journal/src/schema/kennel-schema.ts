@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { askSchema, skillSchema } from './ask-schema.ts';
-import { date, flag, id, listOf, numberBetween, text } from './fields.ts';
+import { date, flag, id, listOf, numberBetween, oneOf, text } from './fields.ts';
 import { objectOf } from './object-of.ts';
 
 export const handlerAddedSchema = objectOf({
@@ -50,3 +50,16 @@ export const dogRestedSchema = objectOf({
   over: v.optional(flag),
 });
 export type DogRested = v.InferOutput<typeof dogRestedSchema>;
+
+/**
+ * Our own kind: how far out a dog lately did a skill well, as its handler tells it, and on how strange a ground. The latest one of a dog and
+ * skill counts, from its time on; with `withdrawn` nothing is told any more.
+ */
+export const levelStatedSchema = objectOf({
+  dog: id,
+  skill: skillSchema,
+  farthestM: v.optional(numberBetween(0, 400)),
+  ground: v.optional(oneOf(['home', 'known', 'new'])),
+  withdrawn: v.optional(flag),
+});
+export type LevelStated = v.InferOutput<typeof levelStatedSchema>;

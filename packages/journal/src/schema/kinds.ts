@@ -7,6 +7,7 @@ import {
   goalSetSchema,
   groundAddedSchema,
   handlerAddedSchema,
+  levelStatedSchema,
 } from './kennel-schema.ts';
 import { layoutDrawnSchema } from './layout-schema.ts';
 import { sessionPlannedSchema } from './plan-schema.ts';
@@ -47,6 +48,7 @@ export const BODY_SCHEMAS = {
   'voice-noted': voiceNotedSchema,
   'voice-dropped': voiceDroppedSchema,
   'dog-rested': dogRestedSchema,
+  'level-stated': levelStatedSchema,
   'film-linked': filmLinkedSchema,
   'film-unlinked': filmUnlinkedSchema,
   'film-marked': filmMarkedSchema,

@@ -9,7 +9,7 @@ import {
 import type { NextAnswer, PlannedLeg, PlannedRep, Reason } from '@sedgeline/engine/session';
 import type { KennelOfFacts } from '../kennel-of-facts.ts';
 import type { OwnFigures } from '../timeline/own-figures.ts';
-import type { StandingView } from '../views/views.ts';
+import type { StandingView, ToldView } from '../views/views.ts';
 
 /** A moment as the contract writes it. */
 function timeOf(atMs: number): string {
@@ -29,10 +29,21 @@ export function standingAnswer(kennel: KennelOfFacts, dog: string, atMs: number)
       known: standing.known,
       ability: standing.ability,
       asks: standing.asks,
+      ...(standing.told === null ? {} : { told: toldField(standing.told) }),
       ...(standing.countingEverything === null ? {} : { countingEverything: standing.countingEverything }),
       unproved: standing.unproved.map(({ code, value }) => (value === undefined ? code : `${code}:${value}`)),
       lastWorked: standing.lastWorkedMs === null ? null : timeOf(standing.lastWorkedMs),
     })),
+  };
+}
+
+/** What was told of a skill, as `standing` carries it: beside the contract's fields, and only where something is told. */
+function toldField({ farthestM, ground, atMs, left }: ToldView) {
+  return {
+    ...(farthestM === null ? {} : { farthestM }),
+    ...(ground === null ? {} : { ground }),
+    at: timeOf(atMs),
+    left,
   };
 }
 

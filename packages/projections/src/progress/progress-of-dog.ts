@@ -18,13 +18,14 @@ import { usualAsk } from '../standing/reference-asks.ts';
 import { KNOWN_LEGS } from '../standing/standing.ts';
 import { ageMonths } from '../timeline/dog-walk.ts';
 import { type OwnFigures, ownPriors } from '../timeline/own-figures.ts';
-import type { StatedLeg } from '../timeline/record-walk.ts';
+import { type HeardWord, replayPast, type StatedLeg } from '../timeline/record-walk.ts';
 import type { ChanceOfGood, ProgressView } from '../views/progress-view.ts';
 import { countLegs } from './count-legs.ts';
 
 /** What progress is read from: the walk through the record. */
 export interface WalkedLegs {
   readonly stated: readonly StatedLeg[];
+  readonly heard: readonly HeardWord[];
   readonly own: OwnFigures;
 }
 
@@ -52,7 +53,7 @@ export function progressOfDog(
   const legs = walked.stated.filter(({ result }) => result.dog === dog && result.skill === skill);
   const bySession = inOrderOfEnd(legs);
   const lastLegs = new Set([...bySession.values()].map((inSession) => inSession.at(-1)!));
-  const ends = sessionEnds(walked.stated, lastLegs, found, priors);
+  const ends = sessionEnds(walked, lastLegs, found, priors);
   const levels = ends.map(({ level }) => level);
   const smoothed = smoothedPath(levels, priors, squaresOfUsual(skill));
   const stated = (level: LogitEstimate, gap: LogitEstimate): ChanceOfGood => {
@@ -108,7 +109,7 @@ function squaresOfUsual(skill: Skill): number {
 }
 
 function sessionEnds(
-  stated: readonly StatedLeg[],
+  { stated, heard }: WalkedLegs,
   lastLegs: ReadonlySet<StatedLeg>,
   dog: DogRecord,
   priors: AbilityPriors,
@@ -116,15 +117,12 @@ function sessionEnds(
   const filter = createAbilityFilter(priors);
   const meanOf = (question: LegQuestion) => filter.forecast(question).logOdds.mean;
   const ends: SessionEnd[] = [];
-  let left = lastLegs.size;
   let before: LegQuestion | null = null;
-  for (const leg of stated) {
-    if (left === 0) break;
+  replayPast(filter, stated, heard, (leg) => {
     if (!lastLegs.has(leg)) {
       filter.observe(leg.result);
-      continue;
+      return;
     }
-    left -= 1;
     const question = usualQuestion(dog, leg.result.skill, leg.result.atMs);
     const shift: number = before === null ? 0 : meanOf(question) - meanOf({ ...before, atMs: question.atMs });
     filter.observe(leg.result);
@@ -135,6 +133,6 @@ function sessionEnds(
       gap: filter.gap(dog.dog),
     });
     before = question;
-  }
+  });
   return ends;
 }

@@ -78,6 +78,19 @@ const something: fc.Arbitrary<{ kind: string; body: Record<string, unknown> }> =
     kind: fc.constant('film-unmarked'),
     body: fc.record({ mark, film, rep, stands: fc.boolean() }, { requiredKeys: ['mark', 'film', 'rep'] }),
   }),
+  fc.record({
+    kind: fc.constant('level-stated'),
+    body: fc.record(
+      {
+        dog,
+        skill: fc.constantFrom(...SKILLS),
+        farthestM: fc.integer({ min: 0, max: 400 }),
+        ground: fc.constantFrom('home', 'known', 'new'),
+        withdrawn: fc.boolean(),
+      },
+      { requiredKeys: ['dog', 'skill'] },
+    ),
+  }),
   fc.record({ kind: fc.constant('of-another-kind'), body: fc.record({ anything: fc.nat() }) }),
 );
 

@@ -7,15 +7,16 @@ import {
   type GroundAdded,
   type HandlerAdded,
   type LayoutDrawn,
+  type LevelStated,
   orderKey,
   readTime,
   type SessionPlanned,
 } from '@sedgeline/journal';
 import { FilmShelf } from '../film/film-shelf.ts';
-import { type Keyed, later } from './keyed.ts';
+import { insertInOrder, type Keyed, later } from './keyed.ts';
 import { RepThread } from './rep-thread.ts';
 import { SessionThread } from './session-thread.ts';
-import type { DogRecord, PlanRecord, SessionRecord, TrainingRecord } from './training-record.ts';
+import type { DogRecord, PlanRecord, SessionRecord, ToldRecord, TrainingRecord } from './training-record.ts';
 
 /**
  * Folds facts into the training record, one by one or many at once. Expects facts that `validateFact` let pass. What
@@ -31,6 +32,7 @@ export class RecordBuilder {
   readonly #layouts = new Map<string, Keyed<LayoutDrawn>>();
   readonly #goals = new Map<string, Keyed<GoalSet>>();
   readonly #plans = new Map<string, Keyed<SessionPlanned>>();
+  readonly #told: Keyed<LevelStated>[] = [];
   readonly #reps = new Map<string, RepThread>();
   readonly #sessions = new Map<string, SessionThread>();
   readonly #films = new FilmShelf();
@@ -69,6 +71,9 @@ export class RecordBuilder {
         break;
       case 'dog-rested':
         latest(this.#rests, fact.body.dog as string, keyed<DogRested>());
+        break;
+      case 'level-stated':
+        insertInOrder(this.#told, keyed<LevelStated>());
         break;
       case 'ground-added':
         latest(this.#grounds, fact.body.ground as string, keyed<GroundAdded>());
@@ -177,7 +182,12 @@ export class RecordBuilder {
       else setAside += thread.facts + [...thread.reps].reduce((so, rep) => so + rep.facts, 0);
     }
     for (const rep of this.#reps.values()) if (rep.session === null) setAside += rep.facts;
-    for (const hung of [...this.#goals.values(), ...this.#plans.values(), ...this.#rests.values()]) {
+    for (const hung of [
+      ...this.#goals.values(),
+      ...this.#plans.values(),
+      ...this.#rests.values(),
+      ...this.#told,
+    ]) {
       if (!this.#dogs.has(hung.body.dog)) setAside += 1;
     }
     sessions.sort((a, b) => compareKeys(a.orderKey, b.orderKey));
@@ -222,6 +232,7 @@ export class RecordBuilder {
         asks: body.asks,
       })),
       plans: mapped(this.#plans, plannedSession),
+      told: this.#told.filter(({ body }) => this.#dogs.has(body.dog)).map(toldLevel),
       sessions,
       films: films.films,
       setAside,
@@ -236,6 +247,18 @@ function restOf(rested: Keyed<DogRested> | null): DogRecord['rest'] {
   if (rested === null || rested.body.over === true) return null;
   const { until } = rested.body;
   return { untilMs: until === undefined ? null : Date.parse(`${until}T00:00:00Z`) };
+}
+
+function toldLevel({ body, key, atMs }: Keyed<LevelStated>): ToldRecord {
+  return {
+    dog: body.dog,
+    skill: body.skill,
+    farthestM: body.farthestM ?? null,
+    ground: body.ground ?? null,
+    isWithdrawn: body.withdrawn === true,
+    orderKey: key,
+    atMs,
+  };
 }
 
 function plannedSession({ body, atMs }: Keyed<SessionPlanned>): PlanRecord {

@@ -1,4 +1,4 @@
-import type { Ask, Grade, Skill } from '@sedgeline/engine/ability';
+import type { Ask, Grade, Skill, ToldGround } from '@sedgeline/engine/ability';
 import type { Layout } from '@sedgeline/engine/ground';
 import type { OrderKey } from '@sedgeline/journal';
 import type { FilmRecord } from '../film/film-record.ts';
@@ -154,6 +154,19 @@ export interface PlanRecord {
   readonly breaks: readonly { readonly afterRep: number; readonly minutes: number }[];
 }
 
+/** What was told of a dog at a skill, or (`isWithdrawn`) that nothing is any more. */
+export interface ToldRecord {
+  readonly dog: string;
+  readonly skill: Skill;
+  /** 0: never yet; `null`: not told. */
+  readonly farthestM: number | null;
+  readonly ground: ToldGround | null;
+  readonly isWithdrawn: boolean;
+  /** Place in the journal's order: it counts from there on. */
+  readonly orderKey: OrderKey;
+  readonly atMs: number;
+}
+
 export interface GoalRecord {
   readonly goal: string;
   readonly dog: string;
@@ -170,6 +183,8 @@ export interface TrainingRecord {
   readonly layouts: ReadonlyMap<string, LayoutRecord>;
   readonly goals: ReadonlyMap<string, GoalRecord>;
   readonly plans: ReadonlyMap<string, PlanRecord>;
+  /** Everything that was told of the dogs, in the journal's order. */
+  readonly told: readonly ToldRecord[];
   /** By the order in which they were opened. */
   readonly sessions: readonly SessionRecord[];
   /** By the order in which they were linked. */

@@ -7,6 +7,7 @@ import type { OwnFigures } from '../timeline/own-figures.ts';
 import type { StatedLeg } from '../timeline/record-walk.ts';
 import type { SkillStanding, StandingAsk, StandingView } from '../views/views.ts';
 import { referenceAsks } from './reference-asks.ts';
+import { toldOf } from './told-of.ts';
 import { unproved } from './unproved.ts';
 
 /** Fewer legs than this at a skill: "not known yet". */
@@ -48,6 +49,7 @@ function skillStanding(
     ability: timelines.excused.filter.ability(dog, skill, atMs),
     asks,
     countingEverything: parts ? everything.map(({ name, chance }) => ({ name, chance })) : null,
+    told: toldOf(record, timelines.excused.filter, dog, skill),
     unproved: unproved(skill, legs),
     lastWorkedMs: timelines.excused.walk(dog).lastWorkedMs[skill] ?? null,
     recent: legs.slice(-RECENT_LEGS).map(({ rep, result, cause }) => ({ rep, grade: result.grade, cause })),
@@ -69,7 +71,7 @@ function ownFigures({
 }
 
 /**
- * What a dog can do: every skill it has worked, with its ability, its chances at named asks and their 90 % intervals, what
+ * What a dog can do: every skill it has worked or of which something is told, with its ability, its chances at named asks and their 90 % intervals, what
  * was never proved, and how often the stated chances were right. `null` for a dog that no fact names.
  */
 export function standingView(
@@ -82,6 +84,7 @@ export function standingView(
   if (found === undefined) return null;
   const legs = timelines.excused.stated.filter(({ result }) => result.dog === dog);
   const bySkill = grouped(legs, ({ result }) => result.skill);
+  const isTold = (skill: Skill) => timelines.excused.filter.toldLeft(dog, skill) !== null;
   const scores = scoreReplay(legs.map(({ result, forecast }) => ({ ...result, chance: forecast.chance })));
   return {
     dog,
@@ -89,7 +92,7 @@ export function standingView(
     atMs,
     rest: restNow(found.rest, atMs),
     legs: legs.length,
-    skills: SKILLS.filter((skill) => bySkill.has(skill)).map((skill) =>
+    skills: SKILLS.filter((skill) => bySkill.has(skill) || isTold(skill)).map((skill) =>
       skillStanding(record, timelines, dog, skill, bySkill.get(skill) ?? [], atMs),
     ),
     honesty: {

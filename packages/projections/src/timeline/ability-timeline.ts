@@ -10,9 +10,9 @@ import type { TrainingRecord } from '../record/training-record.ts';
 import { contextOf, type DogWalk } from './dog-walk.ts';
 import { KennelFits } from './kennel-fits.ts';
 import type { OwnFigures } from './own-figures.ts';
-import { RecordWalk, type StatedLeg, type WalkState } from './record-walk.ts';
-import { fingerprint } from './rep-fingerprint.ts';
-import { RepOrder } from './rep-order.ts';
+import { type HeardWord, RecordWalk, type StatedLeg, type WalkState } from './record-walk.ts';
+import { fingerprint, toldFingerprint } from './rep-fingerprint.ts';
+import { RepOrder, type SameSoFar } from './rep-order.ts';
 import { type TimelineState, timelineState } from './timeline-state.ts';
 
 interface Checkpoint extends WalkState {
@@ -54,7 +54,7 @@ export class AbilityTimeline {
     this.#counting = counting;
     this.#stored = stored;
     this.#fits = fits;
-    this.#walk = new RecordWalk(counting, fits, null, []);
+    this.#walk = new RecordWalk(counting, fits, null, noPast());
   }
 
   get filter(): AbilityFilter {
@@ -68,8 +68,12 @@ export class AbilityTimeline {
 
   /** Every leg with what was stated before it, in order. */
   get stated(): readonly StatedLeg[] {
-    if (this.#walk.stated === null) this.#walkFrom(this.#beginning());
-    return this.#walk.stated ?? [];
+    return this.#wholePast().stated;
+  }
+
+  /** What was told of the dogs, each with how many legs had been stated before it. */
+  get heard(): readonly HeardWord[] {
+    return this.#wholePast().heard;
   }
 
   walk(dog: string): DogWalk {
@@ -80,8 +84,12 @@ export class AbilityTimeline {
   update(record: TrainingRecord): void {
     const walked = this.#order.reps.length;
     const same = this.#order.update(record);
-    if (same === walked && same === this.#order.reps.length) return;
-    this.#walkFrom(walked === 0 ? this.#takeUpStored() : this.#goBack(same, walked));
+    const { reps, told } = this.#order;
+    if (same.reps === walked && same.reps === reps.length && this.#walk.told === same.told) {
+      if (same.told === told.length) return;
+    }
+    const isUnwalked = walked === 0 && this.#walk.told === 0;
+    this.#walkFrom(isUnwalked ? this.#takeUpStored() : this.#goBack(same, walked));
   }
 
   /** `update` in steps of some hundred reps, between which others may be served. No `update` may come in between. */
@@ -100,8 +108,12 @@ export class AbilityTimeline {
     if (checkpoint === null || checkpoint.own.lacksFit) return null;
     if (this.#stored?.reps === checkpoint.reps && this.#stored.filter === checkpoint.filter)
       return this.#stored;
-    const { reps, filter, walks, own } = checkpoint;
-    this.#stored = timelineState({ filter, walks, own }, reps, fingerprint(this.#order.reps, reps));
+    const { legs: _, reps, ...walk } = checkpoint;
+    this.#stored = timelineState(walk, {
+      reps,
+      fingerprint: fingerprint(this.#order.reps, reps),
+      toldFingerprint: toldFingerprint(this.#order.told, walk.told),
+    });
     return this.#stored;
   }
 
@@ -130,18 +142,31 @@ export class AbilityTimeline {
     for (let n = from; n < reps.length; n++) {
       const rep = reps[n]!;
       if (n % REPS_A_STEP === 0) yield { steps: n, most: reps.length };
+      this.#hear(n);
       if (this.#walk.isDue && this.#walk.begins(rep)) {
-        if (this.#walk.stated === null) {
+        if (this.#walk.past === null) {
           n = this.#beginning() - 1;
           continue;
         }
         this.#walk.settle(() => fingerprint(reps, n), rep.rep.atMs);
       }
       if (n === keepAt && this.#checkpoint?.reps !== n) {
-        this.#checkpoint = { reps: n, legs: this.#walk.stated?.length ?? null, ...this.#walk.state() };
+        this.#checkpoint = { reps: n, legs: this.#walk.past?.stated.length ?? null, ...this.#walk.state() };
       }
       this.#walk.take(rep);
     }
+    this.#hear(reps.length);
+  }
+
+  /** Hears what was told before the rep of that number and was not heard yet. */
+  #hear(place: number): void {
+    const { told } = this.#order;
+    for (let n = this.#walk.told; n < told.length && told[n]!.place <= place; n++) this.#walk.hear(told[n]!);
+  }
+
+  #wholePast() {
+    if (this.#walk.past === null) this.#walkFrom(this.#beginning());
+    return this.#walk.past ?? noPast();
   }
 
   /** Begins at the stored state where it fits the record, at the first rep where it does not. */
@@ -150,24 +175,40 @@ export class AbilityTimeline {
     const { reps } = this.#order;
     if (stored === null || stored.reps > reps.length || stored.reps === 0) return 0;
     if (stored.fingerprint !== fingerprint(reps, stored.reps)) return 0;
+    if (!this.#hasHeardRightly(stored)) return 0;
     this.#checkpoint = { ...stored, legs: null };
-    return this.#goBack(stored.reps, 0);
+    return this.#goBack({ reps: stored.reps, told: stored.told }, 0);
   }
 
-  /** Goes back to the last state that the first `same` reps lead to; says how many reps it has seen. */
-  #goBack(same: number, walked: number): number {
-    if (same === walked) return same;
+  /** Whether a stored state heard just what was told before its place. */
+  #hasHeardRightly({ reps, told: heard, toldFingerprint: made }: TimelineState): boolean {
+    const { told } = this.#order;
+    if (heard > told.length || made !== toldFingerprint(told, heard)) return false;
+    return (told[heard - 1]?.place ?? 0) <= reps && (told[heard]?.place ?? reps) >= reps;
+  }
+
+  /** Goes back to the last state that what is the same leads to; says how many reps it has seen. */
+  #goBack(same: SameSoFar, walked: number): number {
+    if (same.reps === walked && this.#walk.told <= same.told) return walked;
     const checkpoint = this.#checkpoint;
-    if (checkpoint === null || checkpoint.reps > same) return this.#beginning();
-    const { stated } = this.#walk;
-    const kept = checkpoint.legs === null || stated === null ? null : stated.slice(0, checkpoint.legs);
+    if (checkpoint === null || checkpoint.reps > same.reps || checkpoint.told > same.told)
+      return this.#beginning();
+    const { past } = this.#walk;
+    const kept =
+      checkpoint.legs === null || past === null
+        ? null
+        : { stated: past.stated.slice(0, checkpoint.legs), heard: past.heard.slice(0, checkpoint.told) };
     this.#walk = new RecordWalk(this.#counting, this.#fits, checkpoint, kept);
     return checkpoint.reps;
   }
 
   #beginning(): number {
     this.#checkpoint = null;
-    this.#walk = new RecordWalk(this.#counting, this.#fits, null, []);
+    this.#walk = new RecordWalk(this.#counting, this.#fits, null, noPast());
     return 0;
   }
+}
+
+function noPast() {
+  return { stated: [], heard: [] };
 }

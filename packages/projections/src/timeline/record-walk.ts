@@ -14,7 +14,15 @@ import {
 } from '@sedgeline/engine/ability';
 import { askedChain } from '../record/asked-chain.ts';
 import type { RepRecord } from '../record/training-record.ts';
-import { beginSession, bookRep, contextOf, copyDogWalk, type DogWalk, newDogWalk } from './dog-walk.ts';
+import {
+  ageMonths,
+  beginSession,
+  bookRep,
+  contextOf,
+  copyDogWalk,
+  type DogWalk,
+  newDogWalk,
+} from './dog-walk.ts';
 import type { KennelFits } from './kennel-fits.ts';
 import {
   fitTriesBy,
@@ -25,7 +33,7 @@ import {
   RECALIBRATION_LEGS,
   recalibrationTriesBy,
 } from './own-figures.ts';
-import type { OrderedRep } from './rep-order.ts';
+import type { OrderedRep, OrderedTold } from './rep-order.ts';
 
 /** A leg with the chances stated before it. */
 export interface StatedLeg {
@@ -45,6 +53,20 @@ export interface WalkState {
   readonly filter: unknown;
   readonly walks: ReadonlyMap<string, DogWalk>;
   readonly own: OwnFigures;
+  /** How many of the things told it has heard. */
+  readonly told: number;
+}
+
+/** Something told, and how many legs had been stated before it. */
+export interface HeardWord {
+  readonly after: number;
+  readonly told: OrderedTold;
+}
+
+/** What a walk stated and heard so far, in order. */
+export interface WalkedPast {
+  readonly stated: StatedLeg[];
+  readonly heard: HeardWord[];
 }
 
 /** One walk through the reps, in their order: the engine's filter, each dog's own account, and the kennel's own figures. */
@@ -55,10 +77,11 @@ export class RecordWalk {
   #own: OwnFigures;
   #plain: AbilityFilter;
   #shown: AbilityFilter;
+  #told: number;
   /** `null` where the walk went on from a state: what was stated before it is not here. */
-  readonly stated: StatedLeg[] | null;
+  readonly past: WalkedPast | null;
 
-  constructor(counting: Counting, fits: KennelFits, from: WalkState | null, stated: StatedLeg[] | null) {
+  constructor(counting: Counting, fits: KennelFits, from: WalkState | null, past: WalkedPast | null) {
     this.#counting = counting;
     this.#fits = fits;
     this.#own = from?.own ?? NO_OWN_FIGURES;
@@ -66,7 +89,8 @@ export class RecordWalk {
     const priors = ownPriors(this.#own);
     this.#plain = from === null ? createAbilityFilter(priors) : restoreAbilityFilter(from.filter, priors);
     this.#shown = this.#corrected();
-    this.stated = stated;
+    this.#told = from?.told ?? 0;
+    this.past = past;
   }
 
   /** The filter as it is shown: recalibrated where that was earned. */
@@ -78,12 +102,29 @@ export class RecordWalk {
     return this.#own;
   }
 
+  /** How many of the things told it has heard. */
+  get told(): number {
+    return this.#told;
+  }
+
   walk(dog: string): DogWalk {
     return this.#walks.get(dog) ?? newDogWalk();
   }
 
   state(): WalkState {
-    return { filter: this.#plain.snapshot(), walks: copyWalks(this.#walks), own: this.#own };
+    return {
+      filter: this.#plain.snapshot(),
+      walks: copyWalks(this.#walks),
+      own: this.#own,
+      told: this.#told,
+    };
+  }
+
+  /** Hears what was told of a dog: from here on it counts. */
+  hear(told: OrderedTold): void {
+    tellFilter(this.#plain, told);
+    this.#told += 1;
+    this.past?.heard.push({ after: this.past.stated.length, told });
   }
 
   /** Whether a rep begins its session. */
@@ -96,15 +137,15 @@ export class RecordWalk {
     return isFitDue(this.#own) || recalibrationTriesBy(this.#own.scored) > this.#own.recalibrationTries;
   }
 
-  /** Looks at the kennel's own figures, from the legs so far; `key` names the reps walked. Needs `stated`. */
+  /** Looks at the kennel's own figures, from the legs so far; `key` names the reps walked. Needs the past. */
   settle(key: () => string, fromMs: number): void {
-    const stated = this.stated ?? [];
+    const stated = this.past?.stated ?? [];
     if (isFitDue(this.#own)) {
       const answer = this.#fits.of(key(), () => excused(stated));
       const { scored, fits } = this.#own;
       this.#own = { ...this.#own, fitTries: fitTriesBy(scored), lacksFit: answer === null };
       if (answer?.kind === 'fitted') this.#own = { ...this.#own, fits: [...fits, { ...answer, fromMs }] };
-      if (answer?.kind === 'fitted') this.#learnAgain(stated);
+      if (answer?.kind === 'fitted') this.#learnAgain();
     }
     const tries = recalibrationTriesBy(this.#own.scored);
     if (tries > this.#own.recalibrationTries) {
@@ -154,7 +195,7 @@ export class RecordWalk {
       const plain = this.#plain.observe(result);
       const { recalibration } = this.#own;
       const forecast = recalibration === null ? plain : correctForecast(plain, recalibration);
-      this.stated?.push({ rep: rep.rep, leg: n, result, forecast, plain: plain.chance, cause });
+      this.past?.stated.push({ rep: rep.rep, leg: n, result, forecast, plain: plain.chance, cause });
       bookSuccess(walk, rep, n, result);
       if (legWeight(grade, cause ?? undefined, 'excused') > 0) scored += 1;
     }
@@ -168,10 +209,36 @@ export class RecordWalk {
   }
 
   /** The past again under the kennel's own priors: for what comes next, not for what was stated. */
-  #learnAgain(stated: readonly StatedLeg[]): void {
-    this.#plain = createAbilityFilter(ownPriors(this.#own));
-    for (const { result } of stated) this.#plain.observe(result);
+  #learnAgain(): void {
+    const filter = createAbilityFilter(ownPriors(this.#own));
+    const { stated, heard } = this.past ?? { stated: [], heard: [] };
+    replayPast(filter, stated, heard, ({ result }) => filter.observe(result));
+    this.#plain = filter;
   }
+}
+
+/** Takes a filter through a past: each leg by `take`, and what was told in between at its place. */
+export function replayPast(
+  filter: AbilityFilter,
+  stated: readonly StatedLeg[],
+  heard: readonly HeardWord[],
+  take: (leg: StatedLeg) => void,
+): void {
+  let word = 0;
+  const hearTill = (after: number) => {
+    for (; word < heard.length && heard[word]!.after <= after; word++) tellFilter(filter, heard[word]!.told);
+  };
+  for (const [n, leg] of stated.entries()) {
+    hearTill(n);
+    take(leg);
+  }
+  hearTill(stated.length);
+}
+
+function tellFilter(filter: AbilityFilter, { told, dog }: OrderedTold): void {
+  const { farthestM, ground, atMs } = told;
+  const level = told.isWithdrawn ? null : { farthestM, ground, ageMonths: ageMonths(dog, atMs) };
+  filter.tell(told.dog, told.skill, atMs, level);
 }
 
 /** The legs as they count by default, whatever this walk counts: both ways of counting share the kennel's figures. */

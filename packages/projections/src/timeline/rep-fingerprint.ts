@@ -1,4 +1,4 @@
-import type { OrderedRep } from './rep-order.ts';
+import type { OrderedRep, OrderedTold } from './rep-order.ts';
 
 const PRIME = 0x01000193;
 
@@ -46,6 +46,17 @@ export function fingerprint(reps: readonly OrderedRep[], count: number): string 
       hashes.add(grade);
       hashes.add(cause ?? '');
     }
+  }
+  return `${count}-${hashes.text}`;
+}
+
+/** Fingerprint of the first `count` things told, with their places among the reps. */
+export function toldFingerprint(told: readonly OrderedTold[], count: number): string {
+  const hashes = new TwoHashes();
+  for (const { told: one, dog, place } of told.slice(0, count)) {
+    const { farthestM, ground, isWithdrawn, atMs, skill } = one;
+    for (const part of [one.dog, skill, farthestM, ground, isWithdrawn, atMs, dog?.bornMs ?? -1, place])
+      hashes.add(String(part));
   }
   return `${count}-${hashes.text}`;
 }

@@ -1,5 +1,11 @@
 import { compareKeys, type OrderKey } from '@sedgeline/journal';
-import type { DogRecord, RepRecord, SessionRecord, TrainingRecord } from '../record/training-record.ts';
+import type {
+  DogRecord,
+  RepRecord,
+  SessionRecord,
+  ToldRecord,
+  TrainingRecord,
+} from '../record/training-record.ts';
 
 /** A rep with all that its legs' chances depend on beside what came before it. */
 export interface OrderedRep {
@@ -10,17 +16,48 @@ export interface OrderedRep {
   readonly repsSinceBreak: number;
 }
 
+/** Something that was told of a dog, and how many reps come before it. */
+export interface OrderedTold {
+  readonly told: ToldRecord;
+  readonly dog: DogRecord | null;
+  readonly place: number;
+}
+
+/** How much of an order is as it was: so many of the first reps, and of the first things told. */
+export interface SameSoFar {
+  readonly reps: number;
+  readonly told: number;
+}
+
 /**
  * Every rep that stands, of all dogs, in the journal's order: sessions of several dogs may run side by side. Brought up to
- * a changed record, it looks only at the sessions that changed, and says from where on the order is another.
+ * a changed record, it looks only at the sessions that changed, and says from where on the order is another. What was told of dogs stands
+ * between the reps, each at its place.
  */
 export class RepOrder {
   readonly #ofSession = new Map<string, readonly OrderedRep[]>();
   #dogs: TrainingRecord['dogs'] = new Map();
   readonly reps: OrderedRep[] = [];
+  told: readonly OrderedTold[] = [];
 
-  /** Brings the order up to a record; says how many of the first reps are as they were. */
-  update(record: TrainingRecord): number {
+  /** Brings the order up to a record; says how much of its beginning is as it was. */
+  update(record: TrainingRecord): SameSoFar {
+    const reps = this.#updateReps(record);
+    const was = this.told;
+    this.told = record.told.map((told) => ({
+      told,
+      dog: record.dogs.get(told.dog) ?? null,
+      place: firstAtOrAfter(this.reps, told.orderKey),
+    }));
+    let told = 0;
+    while (told < was.length && told < this.told.length && isSameTold(was[told]!, this.told[told]!)) told++;
+    const parted = Math.min(was[told]?.place ?? reps, this.told[told]?.place ?? reps, reps);
+    // A word that comes after a rep that changed was heard of another dog than it is now.
+    while (told > 0 && this.told[told - 1]!.place > parted) told--;
+    return { reps: parted, told };
+  }
+
+  #updateReps(record: TrainingRecord): number {
     const isRenewed = this.#isDogRenewed(record.dogs);
     this.#dogs = record.dogs;
     const changed = new Map<string, readonly OrderedRep[]>();
@@ -96,6 +133,14 @@ function isSameRep(a: OrderedRep, b: OrderedRep): boolean {
     a.repsSinceBreak === b.repsSinceBreak &&
     a.session.dog === b.session.dog &&
     a.session.ground === b.session.ground &&
+    (a.dog?.bornMs ?? null) === (b.dog?.bornMs ?? null)
+  );
+}
+
+function isSameTold(a: OrderedTold, b: OrderedTold): boolean {
+  return (
+    a.place === b.place &&
+    compareKeys(a.told.orderKey, b.told.orderKey) === 0 &&
     (a.dog?.bornMs ?? null) === (b.dog?.bornMs ?? null)
   );
 }

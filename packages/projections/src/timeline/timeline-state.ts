@@ -14,12 +14,17 @@ export interface TimelineState extends WalkState {
   /** Reps walked, and their fingerprint. */
   readonly reps: number;
   readonly fingerprint: string;
+  /** Of what was told till then. */
+  readonly toldFingerprint: string;
 }
 
-const FORM = 'timeline-2';
+const FORM = 'timeline-3';
 
-export function timelineState(walk: WalkState, reps: number, fingerprint: string): TimelineState {
-  return { form: FORM, shipped: JSON.stringify(shippedPriors), reps, fingerprint, ...walk };
+export function timelineState(
+  walk: WalkState,
+  led: Pick<TimelineState, 'reps' | 'fingerprint' | 'toldFingerprint'>,
+): TimelineState {
+  return { form: FORM, shipped: JSON.stringify(shippedPriors), ...led, ...walk };
 }
 
 /** A state as a note can hold it (JSON). */
@@ -37,6 +42,8 @@ export function readTimelineState(note: unknown): TimelineState | null {
     state.shipped === JSON.stringify(shippedPriors) &&
     typeof state.reps === 'number' &&
     typeof state.fingerprint === 'string' &&
+    typeof state.told === 'number' &&
+    typeof state.toldFingerprint === 'string' &&
     state.walks instanceof Map &&
     Array.isArray(state.own?.fits) &&
     isAbilitySnapshot(state.filter, ownPriors(state.own));

@@ -7,6 +7,7 @@ import type {
   Expectation,
   LegRecord,
   Reward,
+  ToldRecord,
   VoiceRecord,
 } from '../record/training-record.ts';
 import type { TapFact } from '../tap-fact.ts';
@@ -46,6 +47,16 @@ export interface StandingAsk {
   readonly interval90: Interval90;
 }
 
+/** What was told of a dog at a skill, as it stands. */
+export interface ToldView {
+  /** 0: never yet; `null`: not told. */
+  readonly farthestM: number | null;
+  readonly ground: ToldRecord['ground'];
+  readonly atMs: number;
+  /** The share of the start it gave that legs have not outweighed, 1 before any. */
+  readonly left: number;
+}
+
 export interface SkillStanding {
   readonly skill: Skill;
   readonly legs: number;
@@ -60,6 +71,8 @@ export interface SkillStanding {
   /** Codes of what has never gone well: `new-ground`, `dummy-out`, `thrown`, `far`, `cover`, `blind`, ... */
   readonly unproved: readonly { readonly code: string; readonly value?: number | undefined }[];
   readonly lastWorkedMs: number | null;
+  /** What was told of it; `null` where nothing is. */
+  readonly told: ToldView | null;
   /** Recent legs, oldest first, at most 20. */
   readonly recent: readonly {
     readonly rep: string;

@@ -8,9 +8,13 @@ function sessionBefore(session: SessionRecord, key: OrderKey): SessionRecord {
   return { ...session, reps: reps.filter((rep) => compareKeys(rep.orderKey, key) < 0) };
 }
 
-/** The record with the reps strictly before a place in the journal's order. Nothing else is taken away. */
+/** The record with the reps, and what was told, strictly before a place in the journal's order. Nothing else is taken away. */
 export function recordBefore(record: TrainingRecord, key: OrderKey): TrainingRecord {
-  return { ...record, sessions: record.sessions.map((session) => sessionBefore(session, key)) };
+  return {
+    ...record,
+    sessions: record.sessions.map((session) => sessionBefore(session, key)),
+    told: record.told.filter(({ orderKey }) => compareKeys(orderKey, key) < 0),
+  };
 }
 
 /** The record with one more rep at the end of a session. */
