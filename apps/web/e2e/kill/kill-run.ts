@@ -37,15 +37,14 @@ export async function killRun(url: string, kills: number, random: () => number):
       if (kill === 0) await startFirst(page, 'Pochard', 'stop');
       else await expectAllThere(page, acknowledged);
       if (kill === kills) break;
+      let heard = () => {};
       const first = new Promise<void>((resolve) => {
-        page.on('console', (message) => {
-          const told = /^acknowledged (.+)$/.exec(message.text())?.[1];
-          if (told === undefined) return;
-          const { rep, grades }: Acknowledged = JSON.parse(told);
-          acknowledged.set(rep, grades);
-          taps += 1;
-          resolve();
-        });
+        heard = resolve;
+      });
+      await page.exposeFunction('acknowledge', ({ rep, grades }: Acknowledged) => {
+        acknowledged.set(rep, grades);
+        taps += 1;
+        heard();
       });
       const orders = { seed: Math.floor(random() * 2 ** 31), goOn: GO_ON };
       const tapping = page.evaluate(tapForEver, orders).catch(String);

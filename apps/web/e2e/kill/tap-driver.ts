@@ -12,10 +12,12 @@ export interface Acknowledged {
 }
 
 /**
- * Runs in the page: taps for ever as a quick handler would, a grade key or the wide key by chance, and tells on the console each tap that the
- * screen has answered (a graded leg, the next rep). Self-contained, since it is handed to the page as text.
+ * Runs in the page: taps for ever as a quick handler would, a grade key or the wide key by chance, and tells the test's own function
+ * `acknowledge` each tap that the screen has answered (a graded leg, the next rep). It taps on when the test has heard: at most the tap in
+ * hand is one that the test does not know of. Self-contained, since it is handed to the page as text.
  */
 export async function tapForEver({ seed, goOn }: DriverOrders): Promise<never> {
+  const { acknowledge } = globalThis as unknown as { acknowledge(told: Acknowledged): Promise<void> };
   let state = seed;
   // A small generator is enough for a choice of keys (mulberry32, public domain).
   const random = () => {
@@ -50,6 +52,6 @@ export async function tapForEver({ seed, goOn }: DriverOrders): Promise<never> {
     const given = isWide ? Array.from({ length: legs - before.length }, () => 'good') : [grade];
     while (repShown() === rep && gradesShown().length === before.length) await frame();
     const told: Acknowledged = { rep, grades: [...before, ...given] };
-    console.log(`acknowledged ${JSON.stringify(told)}`);
+    await acknowledge(told);
   }
 }
