@@ -97,12 +97,19 @@ export function reasonWords(t: Tongue, trade: TradeWords, chances: ChanceWords, 
         ? 'Time for a break.'
         : `Time for a break: ${t.list([
             ...(r.count === undefined ? [] : [t.count(r.count, 'rep', 'reps')]),
-            ...(r.minutes === undefined ? [] : [minutes(r.minutes)]),
+            ...(r.minutes === undefined || (r.minutes < 1 && r.count !== undefined)
+              ? []
+              : [minutes(r.minutes)]),
           ])} without one.`,
     'finish-well': (r) => `Finish on something sure${step(r)}.`,
     'end-on-good': () => 'That went well: a good place to end.',
     'long-enough': (r) =>
-      r.minutes === undefined ? 'That is long enough.' : `${minutes(r.minutes)} is long enough.`,
+      // Many reps in hardly any time: their number is what there was enough of.
+      r.minutes !== undefined && (r.minutes >= 1 || r.count === undefined)
+        ? `${minutes(r.minutes)} is long enough.`
+        : r.count === undefined
+          ? 'That is long enough.'
+          : `${t.count(r.count, 'rep', 'reps')} is enough.`,
     'stop-for-today': () => 'Stop for today: more would only teach the misses.',
     'as-planned': (r) =>
       r.count === undefined ? 'As planned.' : `As planned: rep ${t.number(r.count)} of the plan.`,

@@ -245,6 +245,18 @@ describe('words worked by hand', () => {
     ]);
   });
 
+  it('never calls no time at all long, nor what was worked not worked', () => {
+    const { reasons, dogs } = words();
+    const long = (minutes: number) => reasons.sentence({ code: 'long-enough', count: 14, minutes });
+    expect(long(15)).toBe('15 minutes is long enough.');
+    expect(long(0)).toBe('14 reps is enough.');
+    expect(reasons.sentence({ code: 'break-due', count: 10, minutes: 0 })).toBe(
+      'Time for a break: 10 reps without one.',
+    );
+    expect(dogs.row.week(0)).toBe('not worked this week');
+    expect(dogs.row.week(0.4)).toBe('under a minute this week');
+  });
+
   it('keeps the grades to good, fair and missed', () => {
     expect(GRADE_CODES.map(w.trade.grade)).toEqual(['missed', 'fair', 'good']);
     expect(w.trade.gradeAt('stop', 'fair')).toBe('slow, or a second whistle');

@@ -41,6 +41,34 @@ function recalls(dog: string, missEvery: number): TrainingDay {
     .focus('recall');
 }
 
+describe('a new dog', () => {
+  /** No way is lengthened by more at once (sizes of the steps: our judgement, 2026). */
+  const STEP_M = 10;
+
+  it('that does well is sent farther, a step at a time, before anything is hidden or another dummy put out', () => {
+    for (const skill of ['stop', 'line', 'recall'] as const) {
+      const day = new TrainingDay('2026-03-01T09:00:00Z').dog('new').open('first', 'new').focus(skill);
+      let farthestM = 5;
+      for (let n = 0; n < 9; n++) {
+        const answer = next(day);
+        if (answer.do !== 'rep') break;
+        const { legs, clean } = answer.rep;
+        for (const { ask } of legs) {
+          expect(ask.distanceM ?? 0).toBeLessThanOrEqual(farthestM + STEP_M);
+          if (farthestM < 20) expect(ask).not.toHaveProperty('blind');
+          if (farthestM < 20) expect(ask).not.toHaveProperty('otherDummies');
+        }
+        farthestM = Math.max(farthestM, ...legs.map(({ ask }) => ask.distanceM ?? 0));
+        day.rep(
+          legs.map(({ skill: part, ask }) => ({ skill: part, ask })),
+          { clean },
+        );
+      }
+      expect(farthestM, skill).toBeGreaterThan(10);
+    }
+  });
+});
+
 describe('what to ask next', () => {
   it('comes from the whole record: the same last rep after different histories gets different asks, as the chances say', () => {
     const sure = rep(next(recalls('sure', 48).rep([{ skill: 'recall', ask: RECALL }])));

@@ -59,9 +59,11 @@ export function dogsWords(t: Tongue) {
       legs: (legs: number, sessions: number): string =>
         `${t.count(legs, 'leg', 'legs')} in ${t.count(sessions, 'session', 'sessions')}`,
       week: (minutes: number): string =>
-        minutes < 1
+        minutes <= 0
           ? 'not worked this week'
-          : `${t.count(Math.round(minutes), 'minute', 'minutes')} this week`,
+          : minutes < 1
+            ? 'under a minute this week'
+            : `${t.count(Math.round(minutes), 'minute', 'minutes')} this week`,
       slips: (skill: string, then: string, now: string): string =>
         `${skill} is slipping: ${then} then, ${now} in 100 now`,
       nothingSlips: 'Nothing is slipping',

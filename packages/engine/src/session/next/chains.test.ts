@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { completedChain, easyChain, focusOf, isCleanSend, relinked, straightThrough } from './chains.ts';
+import {
+  completedChain,
+  easyChain,
+  focusOf,
+  isCleanSend,
+  isLineToStop,
+  relinked,
+  straightThrough,
+} from './chains.ts';
 
 const CHAIN = [
   { skill: 'line', ask: { distanceM: 40, temptation: 'placed-dummy' } },
@@ -26,6 +34,17 @@ describe('chains, by hand', () => {
   it('leaves the stop where it is when the line grows, and never beyond the line', () => {
     expect(relinked(CHAIN, 0, { distanceM: 50 })[1]?.ask).toMatchObject({ distanceM: 20, wayFraction: 0.4 });
     expect(relinked(CHAIN, 0, { distanceM: 10 })[1]?.ask).toMatchObject({ distanceM: 10, wayFraction: 1 });
+  });
+
+  it('asks a line as far as the stop for as long as it was asked so, as at the easy end', () => {
+    const easy = easyChain('stop');
+    expect(isLineToStop(easy)).toBe(true);
+    expect(isLineToStop(CHAIN)).toBe(false);
+    expect(isLineToStop(relinked(CHAIN, 0, { distanceM: 20 }))).toBe(false);
+    const farther = relinked(easy, 1, { distanceM: 12, wayFraction: 0.25 });
+    expect(farther.map(({ ask }) => ask)).toEqual([{ distanceM: 12 }, { distanceM: 12, wayFraction: 0.25 }]);
+    const longer = relinked(farther, 0, { distanceM: 15 });
+    expect(longer.map(({ ask }) => ask)).toEqual([{ distanceM: 15 }, { distanceM: 15, wayFraction: 0.25 }]);
   });
 
   it('leaves out the stop and what hangs on it when the dog is let run', () => {

@@ -26,9 +26,12 @@ export function easyChain(skill: Skill): LaidLeg[] {
   return USUAL_CHAINS[skill].map((part) => ({ skill: part, ask: easyEnd(part) }));
 }
 
+/** The easy end of the part of the way run (contract). */
+const EASY_WAY = 0.1;
+
 function easyEnd(skill: Skill): Ask {
   const near = { distanceM: 5 };
-  if (skill === 'stop') return { ...near, wayFraction: 0.1 };
+  if (skill === 'stop') return { ...near, wayFraction: EASY_WAY };
   if (castSide(skill) !== null) return { ...near, castM: 5 };
   return skill === 'line' || skill === 'mark' || skill === 'hunt' || skill === 'recall' ? near : {};
 }
@@ -73,9 +76,23 @@ export function straightThrough(legs: readonly LaidLeg[]): LaidLeg[] | null {
   return [send, ...home];
 }
 
+/** From this part of the way on a stop at the end of its line is just that (our judgement, 2026). */
+const AT_LINES_END = 0.95;
+
+/**
+ * Whether the line is asked as far as the stop and no farther, as at the easy end: the dog is sent, and stopped before it has come to
+ * anything; the part of the way is that of the send it expects.
+ */
+export function isLineToStop(legs: readonly LaidLeg[]): boolean {
+  const line = legs.find(({ skill }) => skill === 'line')?.ask;
+  const stop = legs.find(({ skill }) => skill === 'stop')?.ask;
+  if (line?.distanceM === undefined || stop === undefined) return false;
+  return line.distanceM === stop.distanceM && (stop.wayFraction ?? EASY_WAY) < AT_LINES_END;
+}
+
 /**
  * The chain with one leg's ask replaced and the legs that hang on it kept in one piece: a stop lies on its line, a cast
- * begins at the stop.
+ * begins at the stop. A line that is asked as far as the stop goes on being so.
  */
 export function relinked(legs: readonly LaidLeg[], changed: number, ask: Ask): LaidLeg[] {
   const next = legs.map((leg, n) => (n === changed ? { ...leg, ask } : leg));
@@ -88,19 +105,24 @@ export function relinked(legs: readonly LaidLeg[], changed: number, ask: Ask): L
     const leg = next[n];
     if (leg) next[n] = { ...leg, ask: { ...leg.ask, ...fields } };
   };
-  if (castSide(skill) !== null && ask.distanceM !== undefined) {
-    const lineM = next[line]?.ask.distanceM ?? ask.distanceM;
-    put(stop, { distanceM: Math.min(ask.distanceM, lineM), wayFraction: fraction(ask.distanceM, lineM) });
-  } else if (skill === 'stop' && line >= 0 && ask.distanceM !== undefined) {
+  const { distanceM } = ask;
+  const movesAll = skill === 'stop' || skill === 'line' || castSide(skill) !== null;
+  if (movesAll && distanceM !== undefined && isLineToStop(legs)) {
+    put(line, { distanceM });
+    put(stop, { distanceM });
+  } else if (castSide(skill) !== null && distanceM !== undefined) {
+    const lineM = next[line]?.ask.distanceM ?? distanceM;
+    put(stop, { distanceM: Math.min(distanceM, lineM), wayFraction: fraction(distanceM, lineM) });
+  } else if (skill === 'stop' && line >= 0 && distanceM !== undefined) {
     const lineM = sameLineM(
       next[line]?.ask.distanceM,
-      Math.max(ask.distanceM, Math.round(ask.distanceM / Math.max(0.1, ask.wayFraction ?? 0.1))),
+      Math.max(distanceM, Math.round(distanceM / Math.max(EASY_WAY, ask.wayFraction ?? EASY_WAY))),
     );
     put(line, { distanceM: lineM });
-    put(stop, { wayFraction: fraction(ask.distanceM, lineM) });
-  } else if (skill === 'line' && ask.distanceM !== undefined) {
-    const stopM = Math.min(next[stop]?.ask.distanceM ?? 5, ask.distanceM);
-    put(stop, { distanceM: stopM, wayFraction: fraction(stopM, ask.distanceM) });
+    put(stop, { wayFraction: fraction(distanceM, lineM) });
+  } else if (skill === 'line' && distanceM !== undefined) {
+    const stopM = Math.min(next[stop]?.ask.distanceM ?? 5, distanceM);
+    put(stop, { distanceM: stopM, wayFraction: fraction(stopM, distanceM) });
   }
   const stopAsk = next[stop]?.ask;
   if (cast >= 0 && skill !== next[cast]?.skill && stopAsk?.distanceM !== undefined) {

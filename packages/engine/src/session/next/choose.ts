@@ -1,6 +1,7 @@
 import type { Skill } from '../../ability/index.ts';
 import { logit } from '../../numeric/index.ts';
 import { easyChain } from './chains.ts';
+import { RAISED_FIELDS } from './one-step.ts';
 import { knownChains, type Proposal, proposals, proposed, steps } from './proposal.ts';
 import type { NextInput } from './session-state.ts';
 
@@ -16,6 +17,14 @@ const OWN_CHAIN = 0.5;
 
 /** Worth of going on from what went well rather than asking something well known, in logits (our judgement, 2026). */
 const RAISING = 0.25;
+/** A stretch that can be felt: a smaller one is worth less as a raise (our judgement, 2026). */
+const FELT_STRETCH = 0.1;
+
+/**
+ * What each place in the order of what is usually raised costs, in logits (our judgement, 2026): a new dog is sent farther before it is
+ * sent blind (common practice, no source).
+ */
+const LESS_USUAL = 0.15;
 
 /** What a goal ask that lies the raised way is worth beside one logit of distance from the wanted chance. */
 const GOAL_WORTH = 0.4;
@@ -52,6 +61,13 @@ export function isServingGoal(input: NextInput, proposal: Proposal): boolean {
   });
 }
 
+/** How far down the order of what is usually raised the thing raised stands; 0 where nothing is. */
+function unusualness({ legs, focus, moved }: Proposal): number {
+  const leg = legs[focus];
+  if (!leg || moved?.way !== 'harder') return 0;
+  return Math.max(0, RAISED_FIELDS[leg.skill].indexOf(moved.field));
+}
+
 /** The build rep: nearest the wanted chance among what is fair, goals counting. `null` when nothing is. */
 export function buildRep(input: NextInput, skill: Skill, mayRaise: boolean): Proposal | null {
   const open = proposals(input, skill).filter(
@@ -61,8 +77,9 @@ export function buildRep(input: NextInput, skill: Skill, mayRaise: boolean): Pro
     open,
     (proposal) =>
       -farFrom(proposal.notMissed, WANTED_CHANCE) +
-      (proposal.stretch > 0 ? RAISING : 0) +
-      (isServingGoal(input, proposal) ? GOAL_WORTH : 0),
+      RAISING * Math.min(1, Math.max(0, proposal.stretch) / FELT_STRETCH) +
+      (isServingGoal(input, proposal) ? GOAL_WORTH : 0) -
+      LESS_USUAL * unusualness(proposal),
   );
 }
 

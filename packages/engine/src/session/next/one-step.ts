@@ -35,8 +35,8 @@ export const RAISED_FIELDS: Readonly<Record<Skill, readonly AskField[]>> = {
   line: ['distanceM', 'temptation', 'cover', 'distraction', 'otherDummies', 'gapDeg', 'blind', 'obstacle'],
   stop: [
     'wayFraction',
-    'temptation',
     'distanceM',
+    'temptation',
     'handlerPlace',
     'cover',
     'distraction',

@@ -65,7 +65,7 @@ export function chainShape(legs: readonly LaidLeg[]): ChainShape {
   const castTo = side && castFrom ? alongM(castFrom, castBearingRad(side, turnDeg), castM) : null;
 
   // A dog that sits out there is sent nowhere but by the cast.
-  const wayOut = send ?? stop ?? (sit ? undefined : lead);
+  const wayOut = drawnOn(send, stop) ?? stop ?? (sit ? undefined : lead);
   const outAt = alongM(SEND, 0, outM);
   return {
     send: send?.skill ?? null,
@@ -86,6 +86,15 @@ export function chainShape(legs: readonly LaidLeg[]): ChainShape {
   };
 }
 
+const draws = (leg: LaidLeg | undefined) =>
+  leg?.ask.temptation !== undefined && leg.ask.temptation !== 'none';
+
+/** The send, with what draws the dog on past its stop where the stop alone says it. */
+function drawnOn(send: LaidLeg | undefined, stop: LaidLeg | undefined): LaidLeg | undefined {
+  if (send === undefined || !draws(stop) || draws(send) || send.ask.blind === true) return send;
+  return { ...send, ask: { ...send.ask, temptation: stop?.ask.temptation } };
+}
+
 function outDistanceM(
   send: LaidLeg | undefined,
   stop: LaidLeg | undefined,
@@ -96,8 +105,10 @@ function outDistanceM(
 ): number {
   if (still && lead === still) return still.ask.distanceM ?? TEMPTED_AT_M;
   const stopM = stop?.ask.distanceM ?? (stop ? EASY_M : 0);
-  const pointedM =
-    send?.ask.distanceM ?? (stop ? stopM / Math.max(0.1, stop.ask.wayFraction ?? 1) : undefined);
+  const expectedM = stop ? stopM / Math.max(0.1, stop.ask.wayFraction ?? 1) : undefined;
+  // A line asked as far as its stop goes on, in the dog's eyes, to what draws it.
+  const goesOn = draws(stop) && send?.ask.distanceM === stopM;
+  const pointedM = goesOn ? expectedM : (send?.ask.distanceM ?? expectedM);
   const restM = cast?.ask.distanceM ?? recall?.ask.distanceM ?? lead?.ask.distanceM ?? EASY_M;
   return Math.max(pointedM ?? restM, stopM, EASY_M);
 }

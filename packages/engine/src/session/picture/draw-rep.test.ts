@@ -20,6 +20,19 @@ describe('the picture of a rep, worked by hand', () => {
     }
   });
 
+  it('lays what draws the dog past a stop at the end of the line, and of a line asked just to the stop at the end it is on', () => {
+    const drawnPast = (lineM: number) =>
+      drawnRep([
+        { skill: 'line', ask: { distanceM: lineM } },
+        { skill: 'stop', ask: { distanceM: 12, wayFraction: 0.25, temptation: 'placed-dummy' } },
+      ]);
+    for (const lineM of [48, 12]) {
+      const picture = drawnPast(lineM);
+      expect(picture.things.map(({ goal, northM }) => [goal, northM])).toEqual([['memory', 48]]);
+      expect(picture.strokes.find(({ kind }) => kind === 'stop')).toMatchObject({ distanceM: 12 });
+    }
+  });
+
   it('casts left square to the west of the stop, and lays the unseen dummy there', () => {
     const picture = drawnRep(stopAt(20));
     const asked = picture.things.find((thing) => thing.role === 'asked');

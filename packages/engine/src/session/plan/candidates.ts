@@ -1,5 +1,5 @@
 import { harderFields, type Skill } from '../../ability/index.ts';
-import { isCleanSend, relinked, straightThrough } from '../next/chains.ts';
+import { isCleanSend, isLineToStop, relinked, straightThrough } from '../next/chains.ts';
 import { BAND, easyRep, KNOWN_CHANCE, TOO_BIG_STRETCH } from '../next/choose.ts';
 import { knownChains, type Proposal, proposals, proposed } from '../next/proposal.ts';
 import type { NextInput } from '../next/session-state.ts';
@@ -38,7 +38,7 @@ export function isStopOnLine(legs: readonly LaidLeg[]): boolean {
   if (stop?.distanceM === undefined || lineM === undefined) return true;
   const is = stop.distanceM / Math.max(lineM, 1e-9);
   const said = stop.wayFraction ?? 0.1;
-  return Math.abs(is - said) < OFF_LINE || Math.max(is, said) <= 0.1;
+  return Math.abs(is - said) < OFF_LINE || Math.max(is, said) <= 0.1 || isLineToStop(legs);
 }
 
 /** Whether kit and age allow a chain. */
@@ -82,14 +82,18 @@ function elsewhere(input: NextInput, skill: Skill): Proposal[] {
 export function stoppedAt(legs: readonly LaidLeg[], wayFraction: number): LaidLeg[] | null {
   const stop = legs.findIndex(({ skill }) => skill === 'stop');
   const ask = legs[stop]?.ask;
-  const lineM = legs.find(({ skill }) => skill === 'line')?.ask.distanceM;
-  if (!ask || lineM === undefined || Math.abs((ask.wayFraction ?? 0.1) - wayFraction) < 0.02) return null;
+  const said = ask?.wayFraction ?? 0.1;
+  const isToStop = isLineToStop(legs);
+  const lineM = isToStop
+    ? (ask?.distanceM ?? 0) / Math.max(0.1, said)
+    : legs.find(({ skill }) => skill === 'line')?.ask.distanceM;
+  if (!ask || lineM === undefined || Math.abs(said - wayFraction) < 0.02) return null;
   const stopM = lineM * wayFraction;
   const distanceM = stopM >= 10 ? Math.round(stopM) : Math.round(stopM * 10) / 10;
   if (distanceM < 1) return null;
   // The line stays as long as it was, whatever the rounding.
   return relinked(legs, stop, { ...ask, wayFraction, distanceM }).map((leg) =>
-    leg.skill === 'line' ? { ...leg, ask: { ...leg.ask, distanceM: lineM } } : leg,
+    leg.skill === 'line' && !isToStop ? { ...leg, ask: { ...leg.ask, distanceM: lineM } } : leg,
   );
 }
 

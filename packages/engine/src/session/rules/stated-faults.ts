@@ -68,7 +68,10 @@ function isAsk(ask: PlannedLeg['ask']): boolean {
   }
 }
 
-/** A stop on a line of its rep lies on it, at the part of it that the ask says; `null` where it does. */
+/**
+ * A stop on a line of its rep lies on it, at the part of it that the ask says; `null` where it does. A line that is asked just as far
+ * as the stop ends there: the part of the way is that of the send the dog expects.
+ */
 function isOffLine(legs: readonly PlannedLeg[]): { readonly is: number; readonly should: number } | null {
   const line = legs.find(({ skill }) => skill === 'line')?.ask;
   const stop = legs.find(({ skill }) => skill === 'stop')?.ask;
@@ -76,5 +79,6 @@ function isOffLine(legs: readonly PlannedLeg[]): { readonly is: number; readonly
   const is = stop.wayFraction ?? easyAsk('stop').wayFraction;
   const should = stop.distanceM / line.distanceM;
   const isEasyEnd = should <= easyAsk('stop').wayFraction && is <= easyAsk('stop').wayFraction;
-  return Math.abs(is - should) <= SAME_WAY || isEasyEnd ? null : { is, should };
+  const endsAtStop = stop.distanceM === line.distanceM;
+  return Math.abs(is - should) <= SAME_WAY || isEasyEnd || endsAtStop ? null : { is, should };
 }
