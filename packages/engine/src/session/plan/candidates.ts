@@ -78,6 +78,9 @@ function elsewhere(input: NextInput, skill: Skill): Proposal[] {
   );
 }
 
+/** No stop is put nearer than the easy end (contract), in metres. */
+const NEAREST_STOP_M = 5;
+
 /** The chain with its stop at another part of the same line; `null` without a line and a stop, or where it is there already. */
 export function stoppedAt(legs: readonly LaidLeg[], wayFraction: number): LaidLeg[] | null {
   const stop = legs.findIndex(({ skill }) => skill === 'stop');
@@ -90,7 +93,7 @@ export function stoppedAt(legs: readonly LaidLeg[], wayFraction: number): LaidLe
   if (!ask || lineM === undefined || Math.abs(said - wayFraction) < 0.02) return null;
   const stopM = lineM * wayFraction;
   const distanceM = stopM >= 10 ? Math.round(stopM) : Math.round(stopM * 10) / 10;
-  if (distanceM < 1) return null;
+  if (distanceM < NEAREST_STOP_M) return null;
   // The line stays as long as it was, whatever the rounding.
   return relinked(legs, stop, { ...ask, wayFraction, distanceM }).map((leg) =>
     leg.skill === 'line' && !isToStop ? { ...leg, ask: { ...leg.ask, distanceM: lineM } } : leg,
