@@ -1,10 +1,11 @@
 import { CONDITIONS, MOST_WRONG } from './conditions.ts';
+import type { Joiner } from './joiner.ts';
 import { type JoinScore, keepsWanted, sureRightShare, sureWrongShare } from './judge-joiner.ts';
 
 const inHundred = (share: number, decimals = 0): string => (100 * share).toFixed(decimals);
 
 /** The table of one joiner. */
-export function joiningTable(name: string, scores: readonly JoinScore[]): string {
+function joiningTable(name: string, scores: readonly JoinScore[]): string {
   const rows = scores.map((score) => {
     const { set, legs, joinable, sureRight, sureWrong, askedRight, askedWrong, wantedSure } = score;
     const asked = askedRight + askedWrong;
@@ -18,7 +19,7 @@ ${rows.join('\n')}`;
 }
 
 /** What the sets are. */
-export function conditionsTable(): string {
+function conditionsTable(): string {
   const rows = CONDITIONS.map(
     ({ name, startWithinS, unrecorded, lost, falsePerHour, others, sameWhistle }) =>
       `| ${name} | ${startWithinS === null ? 'not known' : `± ${startWithinS} s`} | ${inHundred(unrecorded)} | ${inHundred(lost)} | ${falsePerHour} | ${others} | ${inHundred(sameWhistle)} |`,
@@ -28,4 +29,48 @@ export function conditionsTable(): string {
 ${rows.join('\n')}
 
 Wanted: at most ${inHundred(MOST_WRONG.overall, 1)} in 100 of the sure joins wrong over all sets, ${inHundred(MOST_WRONG.inOneSet, 1)} in any one.`;
+}
+
+/** The page of the study: how blasts are joined to reps, and how often that was right. */
+export function joiningPage(
+  joiners: readonly Joiner[],
+  scores: readonly (readonly JoinScore[])[],
+  sessions: number,
+  seed: number,
+): string {
+  const [ours, ...wrong] = joiners.map(({ name }, n) => joiningTable(name, scores[n]!));
+  return `# Joining what was heard to the reps
+
+A sound holds blasts with times of its own; the record holds taps. Each tap came late, by a thumb that had something else to do; some reps
+were never tapped; other people have whistles; and the recorder's clock is not the phone's. \`joinCalls\` (\`packages/engine/src/sound/joining/\`) gives
+for each leg that is whistled for the blasts that may be its own, each with a sureness. A sure one is proposed, an uncertain one is
+asked, and nothing is kept before the handler says so.
+
+## How it is done
+
+Blasts are put together to calls: a long one with its repeats, a run of pips, a click. For one clock offset and one scatter of
+the thumb, every way of pairing calls with legs in their order is summed by a forward and a backward recursion: a pair weighs
+how likely a call of that kind at that second is for that leg, against calls that come evenly from elsewhere. What lies between whistle and tap is
+the time of the legs that were tapped in one go, and the thumb, whose law has a tail of late ones. Offsets within what is known of the
+beginning, three scatters and the pitches that the own whistle may have (a learned one, or any pitch that comes twice) are then summed over.
+Their evidence is counted half, since the laws are guesses. The drift of a clock is not modelled: it is within the thumb's scatter.
+
+## Is it right?
+
+${sessions} made sessions a set, by a mechanism that shares no code and no law with what joins (\`studies/joining/\`): handlers who tap each leg or the whole
+rep, some with the next one; second whistles; pips for the way home; practice blasts; another handler's exercise; clocks that drift by up to 150 parts in a
+million. The rates are our judgement, 2026: nobody has counted them. No pitch is known beforehand.
+
+${conditionsTable()}
+
+${ours}
+
+A handler's class with others' whistles of the same make all round is where little can be joined unasked, and a missed aim is shown as missed. Sound that was really recorded has not been tried.
+
+## Ways that are wrong on purpose
+
+${wrong.join('\n\n')}
+
+Made by \`npx tsx studies/joining.ts ${sessions} ${seed}\`.
+`;
 }

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { CONDITIONS } from './conditions.ts';
+import { CONDITIONS, MOST_WRONG } from './conditions.ts';
+import { engineJoiner } from './engine-joiner.ts';
 import type { Joiner } from './joiner.ts';
-import { judgeJoiners, keepsWanted, sureWrongShare } from './judge-joiner.ts';
+import { judgeJoiners, keepsWanted, sureRightShare, sureWrongShare } from './judge-joiner.ts';
 import { legKey, type MadeSession, madeSession } from './made-session.ts';
 import { inOrder, lastBeforeTap, neverSure } from './wrong-joiners.ts';
 
@@ -56,5 +57,37 @@ describe('the judge of joining', () => {
       expect(joinable / legs).toBeGreaterThan(0.6);
       expect(joinable).toBeLessThan(legs);
     }
+  });
+});
+
+describe('the engine’s joining', () => {
+  const [scores] = judgeJoiners([engineJoiner], SESSIONS, SEED);
+  const sum = (of: (score: (typeof scores & object)[number]) => number) =>
+    scores!.reduce((all, score) => all + of(score), 0);
+
+  it('is hardly ever surely wrong: a count that one run in a thousand would pass', () => {
+    const wrong = sum(({ sureWrong }) => sureWrong);
+    const mean = MOST_WRONG.overall * sum(({ sureRight, sureWrong }) => sureRight + sureWrong);
+    // P(Poisson(mean) >= wrong), summed out.
+    let [term, below] = [Math.exp(-mean), 0];
+    for (let n = 0; n < wrong; n++) {
+      below += term;
+      term *= mean / (n + 1);
+    }
+    expect(1 - below).toBeGreaterThan(0.001);
+  });
+
+  it.each(scores!.filter(({ set }) => set !== 'class'))(
+    'is sure often enough to be of use: $set',
+    (score) => {
+      // A dozen sessions: three standard errors of the share below what is wanted.
+      const error = Math.sqrt((score.wantedSure * (1 - score.wantedSure)) / score.joinable);
+      expect(sureRightShare(score)).toBeGreaterThan(score.wantedSure - 3 * error);
+    },
+  );
+
+  it('asks rather than joins among others with the same whistle', () => {
+    const crowd = scores!.find(({ set }) => set === 'class')!;
+    expect(crowd.askedRight + crowd.askedWrong).toBeGreaterThan(crowd.sureRight + crowd.sureWrong);
   });
 });

@@ -17,6 +17,7 @@ export * from './schema/layout-schema.ts';
 export * from './schema/plan-schema.ts';
 export * from './schema/rep-schema.ts';
 export * from './schema/session-schema.ts';
+export * from './schema/sound-schema.ts';
 export * from './schema/validate-fact.ts';
 export * from './schema/voice-schema.ts';
 export * from './store/memory-store.ts';

@@ -71,6 +71,9 @@ const REFERENCES: ReadonlyMap<string, readonly FactReference[]> = new Map([
   ['film-unlinked', [SESSION]],
   ['film-marked', [REP]],
   ['film-unmarked', [REP]],
+  ['sound-heard', [SESSION]],
+  ['sound-joined', [SESSION]],
+  ['sound-dropped', [SESSION]],
 ]);
 
 /** What a kind of fact names, if it names anything; the id is the body's field of that name. */

@@ -5,6 +5,9 @@ import type { AskedRep, Kennel, Turn } from './kennel.ts';
 import { RecordBuilder } from './record/record-builder.ts';
 import type { RepThread } from './record/rep-thread.ts';
 import type { SessionRecord, TrainingRecord } from './record/training-record.ts';
+import { type JoinProposal, joinReps, type ListenedSound } from './sound/join-reps.ts';
+import { ownWhistleOf } from './sound/own-whistle-of.ts';
+import { tappedReps } from './sound/tapped-reps.ts';
 import { dogsView } from './standing/dogs-view.ts';
 import { standingView } from './standing/standing.ts';
 import { AbilityTimeline } from './timeline/ability-timeline.ts';
@@ -102,6 +105,13 @@ class KennelOfFacts implements Kennel {
   history(rep: string): RepHistoryView | null {
     const thread = this.#builder.repThread(rep);
     return thread === null ? null : repHistory(thread);
+  }
+
+  listen(session: string, sound: ListenedSound): JoinProposal | null {
+    const found = this.#session(session);
+    if (found === null) return null;
+    const reps = tappedReps(this.record, found, (rep) => this.#builder.repThread(rep));
+    return joinReps(reps, sound, ownWhistleOf(this.record, found.handler));
   }
 
   judge(session: string, rep: AskedRep, atMs: number): JudgedRep {

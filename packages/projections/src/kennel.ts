@@ -1,6 +1,7 @@
 import type { FitProgress, Skill } from '@sedgeline/engine/ability';
 import type { Fact } from '@sedgeline/journal';
 import type { AskedLeg, TrainingRecord } from './record/training-record.ts';
+import type { JoinProposal, ListenedSound } from './sound/join-reps.ts';
 import type { FitNote } from './timeline/kennel-fits.ts';
 import type { RepHistoryView } from './views/rep-history-view.ts';
 import type { DogsView, JudgedRep, StandingView, WorkView } from './views/views.ts';
@@ -42,6 +43,8 @@ export interface Kennel {
   work(session: string, atMs: number, seed: number): WorkView | null;
   /** What became of a rep since it was recorded, step by step; `null` for one that no fact names. */
   history(rep: string): RepHistoryView | null;
+  /** Which of what was heard may belong to which rep; nothing is kept. `null` for a session that no fact names. */
+  listen(session: string, sound: ListenedSound): JoinProposal | null;
   /** Chances, steps and drawing of a rep the handler chose himself. */
   judge(session: string, rep: AskedRep, atMs: number): JudgedRep;
   /** The rep in hand turned harder, easier or clean; `null` where there is nothing that way. */

@@ -1,3 +1,12 @@
+export {
+  type CallCandidate,
+  type JoinedCalls,
+  type Joining,
+  joinCalls,
+  SURE_FROM,
+} from './joining/join-calls.ts';
+export { type CallKind, type SoundCall, soundCalls } from './joining/sound-calls.ts';
+export type { WantedCall } from './joining/wanted-call.ts';
 export { createListener, type HeardBlast, type HeardClick, type HeardSounds } from './listener.ts';
 export { learnOwnWhistle, type OwnWhistle } from './own-whistle.ts';
 export { createRecordingCheck, type RecordingCheck } from './recording-check.ts';

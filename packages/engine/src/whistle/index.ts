@@ -9,6 +9,7 @@ export {
   type WhistleSound,
 } from './carrying.ts';
 export { dogThresholdDbSpl, HEARD_HZ } from './dog-hearing.ts';
+export { distanceAtM } from './dog-run.ts';
 export { allowedPerDayS, blastsPerDay, NOISE_LIMITS } from './hearing-dose.ts';
 export {
   chanceReactsBy,

@@ -157,6 +157,37 @@ export const BODIES: Readonly<Record<string, { readonly least: object; readonly 
     least: { mark: 'k1', film: 'm1', rep: 'r1' },
     full: { mark: 'k1', film: 'm1', rep: 'r1', stands: true },
   },
+  'sound-heard': {
+    least: {
+      sound: 'n1',
+      session: 's1',
+      from: 'microphone',
+      name: 'Microphone',
+      lengthS: 900,
+      whistles: [],
+      clicks: [],
+    },
+    full: {
+      sound: 'n1',
+      session: 's1',
+      from: 'file',
+      name: 'hedge.mp4',
+      lengthS: 900.25,
+      startsAt: '2026-03-01T09:00:00+01:00',
+      bytes: 20480,
+      sha256: 'ab12',
+      whistles: [{ startS: 12.5, endS: 13.1, kind: 'long', pitchHz: 2950, sureness: 0.98 }],
+      clicks: [{ timeS: 14.2, sureness: 0.9 }],
+    },
+  },
+  'sound-joined': {
+    least: { sound: 'n1', session: 's1', joins: [] },
+    full: { sound: 'n1', session: 's1', joins: [{ rep: 'r1', leg: 1, atS: 12.5, by: 'handler' }] },
+  },
+  'sound-dropped': {
+    least: { sound: 'n1', session: 's1' },
+    full: { sound: 'n1', session: 's1', stands: true },
+  },
   'dog-rested': { least: { dog: 'd1' }, full: { dog: 'd1', until: '2026-06-01', over: false } },
   'level-stated': {
     least: { dog: 'd1', skill: 'stop' },
@@ -367,5 +398,25 @@ export const BROKEN_BODIES: readonly {
     body: { mark: 'k', film: 'm', rep: 'r', what: 'halt', atS: -0.5, frameS: 0.04 },
     code: 'FIELD_RANGE',
     field: 'body.atS',
+  },
+  {
+    kind: 'sound-heard',
+    body: {
+      sound: 'n',
+      session: 's',
+      from: 'file',
+      name: 'n',
+      lengthS: 9,
+      whistles: [{ startS: 1, endS: 2, kind: 'short', pitchHz: 3000 }],
+      clicks: [],
+    },
+    code: 'FIELD_VALUE',
+    field: 'body.whistles[0].kind',
+  },
+  {
+    kind: 'sound-joined',
+    body: { sound: 'n', session: 's', joins: [{ rep: 'r', atS: -1, by: 'handler' }] },
+    code: 'FIELD_RANGE',
+    field: 'body.joins[0].atS',
   },
 ];

@@ -25,6 +25,7 @@ import {
   sessionFocusedSchema,
   sessionOpenedSchema,
 } from './session-schema.ts';
+import { soundDroppedSchema, soundHeardSchema, soundJoinedSchema } from './sound-schema.ts';
 import { voiceDroppedSchema, voiceNotedSchema } from './voice-schema.ts';
 
 /** The schema of the body of every kind of fact that is known here. Those from `session-focused` on are our own. */
@@ -53,6 +54,9 @@ export const BODY_SCHEMAS = {
   'film-unlinked': filmUnlinkedSchema,
   'film-marked': filmMarkedSchema,
   'film-unmarked': filmUnmarkedSchema,
+  'sound-heard': soundHeardSchema,
+  'sound-joined': soundJoinedSchema,
+  'sound-dropped': soundDroppedSchema,
 } as const;
 
 export type KnownKind = keyof typeof BODY_SCHEMAS;

@@ -32,6 +32,7 @@ const dog = fc.constantFrom(...DOGS);
 const film = fc.constantFrom('m1', 'm2', 'm3');
 const hash = fc.constantFrom('aa', 'bb');
 const mark = fc.constantFrom('k1', 'k2', 'k3', 'k4');
+const sound = fc.constantFrom('n1', 'n2', 'n3');
 const frame = fc.constantFrom(0.02, 0.04);
 
 const something: fc.Arbitrary<{ kind: string; body: Record<string, unknown> }> = fc.oneof(
@@ -77,6 +78,30 @@ const something: fc.Arbitrary<{ kind: string; body: Record<string, unknown> }> =
   fc.record({
     kind: fc.constant('film-unmarked'),
     body: fc.record({ mark, film, rep, stands: fc.boolean() }, { requiredKeys: ['mark', 'film', 'rep'] }),
+  }),
+  fc.record({
+    kind: fc.constant('sound-heard'),
+    body: fc.record({
+      sound,
+      session,
+      from: fc.constantFrom('file', 'microphone'),
+      name: fc.constant('a.wav'),
+      lengthS: fc.nat(9),
+      whistles: fc.constant([]),
+      clicks: fc.array(fc.record({ timeS: fc.nat(9) }), { maxLength: 2 }),
+    }),
+  }),
+  fc.record({
+    kind: fc.constant('sound-joined'),
+    body: fc.record({
+      sound,
+      session,
+      joins: fc.array(fc.record({ rep, atS: fc.nat(9), by: fc.constant('handler') }), { maxLength: 2 }),
+    }),
+  }),
+  fc.record({
+    kind: fc.constant('sound-dropped'),
+    body: fc.record({ sound, session, stands: fc.boolean() }, { requiredKeys: ['sound', 'session'] }),
   }),
   fc.record({
     kind: fc.constant('level-stated'),

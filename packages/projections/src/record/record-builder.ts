@@ -13,6 +13,7 @@ import {
   type SessionPlanned,
 } from '@sedgeline/journal';
 import { FilmShelf } from '../film/film-shelf.ts';
+import { SoundShelf } from '../sound/sound-shelf.ts';
 import { insertInOrder, type Keyed, later } from './keyed.ts';
 import { RepThread } from './rep-thread.ts';
 import { SessionThread } from './session-thread.ts';
@@ -36,6 +37,7 @@ export class RecordBuilder {
   readonly #reps = new Map<string, RepThread>();
   readonly #sessions = new Map<string, SessionThread>();
   readonly #films = new FilmShelf();
+  readonly #sounds = new SoundShelf();
   #unknown = 0;
   #lastAtMs: number | null = null;
   #record: TrainingRecord | null = null;
@@ -138,6 +140,15 @@ export class RecordBuilder {
       case 'film-unmarked':
         this.#films.addUnmarked(keyed());
         break;
+      case 'sound-heard':
+        this.#sounds.addHeard(keyed());
+        break;
+      case 'sound-joined':
+        this.#sounds.addJoined(keyed());
+        break;
+      case 'sound-dropped':
+        this.#sounds.addDropped(keyed());
+        break;
       default:
         this.#unknown += 1;
     }
@@ -196,7 +207,8 @@ export class RecordBuilder {
       hasSession: (session) => standing.has(session),
       hasRep: (rep) => standing.has(this.#reps.get(rep)?.session ?? ''),
     });
-    setAside += films.setAside;
+    const sounds = this.#sounds.folded((session) => standing.has(session));
+    setAside += films.setAside + sounds.setAside;
     return {
       dogs: mapped(this.#dogs, ({ body }) => ({
         dog: body.dog,
@@ -235,6 +247,7 @@ export class RecordBuilder {
       told: this.#told.filter(({ body }) => this.#dogs.has(body.dog)).map(toldLevel),
       sessions,
       films: films.films,
+      sounds: sounds.sounds,
       setAside,
       unknown: this.#unknown,
       facts: this.#ids.size,

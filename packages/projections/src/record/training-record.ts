@@ -2,6 +2,7 @@ import type { Ask, Grade, Skill, ToldGround } from '@sedgeline/engine/ability';
 import type { Layout } from '@sedgeline/engine/ground';
 import type { OrderKey } from '@sedgeline/journal';
 import type { FilmRecord } from '../film/film-record.ts';
+import type { SoundRecord } from '../sound/sound-record.ts';
 
 /** Whose a leg that was not good was. */
 export type Cause = 'dog' | 'handler' | 'setup' | 'unsure';
@@ -189,6 +190,8 @@ export interface TrainingRecord {
   readonly sessions: readonly SessionRecord[];
   /** By the order in which they were linked. */
   readonly films: readonly FilmRecord[];
+  /** Those that were not dropped, by the order in which they were heard. */
+  readonly sounds: readonly SoundRecord[];
   /** Facts whose session, dog or rep is not there yet (a merge may bring it), and facts of unknown kinds. */
   readonly setAside: number;
   readonly unknown: number;
