@@ -19,13 +19,7 @@ export function WorkPlace({ session }: { readonly session: string }) {
   });
   const isNowhere = useKennel((s) => s.isReady && s.work?.session === session && s.work.screen === null);
   if (isNowhere) return <Redirect to="/work" replace />;
-  if (closed === null)
-    return (
-      <>
-        <KeepingNews />
-        <WorkScreen session={session} />
-      </>
-    );
+  if (closed === null) return <WorkScreen session={session} news={<KeepingNews />} />;
   return (
     <Framed here="work">
       <SessionSummary screen={closed} said={work.said.closed} />

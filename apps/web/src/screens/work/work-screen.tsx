@@ -1,4 +1,4 @@
-import { useCallback, useDeferredValue, useEffect, useRef, useState } from 'react';
+import { type ReactNode, useCallback, useDeferredValue, useEffect, useRef, useState } from 'react';
 import { useWakeLock } from '../../devices/wake-lock.ts';
 import { Announcer } from '../../parts/announcer.tsx';
 import { useWords } from '../../parts/words-context.tsx';
@@ -18,8 +18,8 @@ import { useWorkTaps } from './use-work-taps.ts';
 /** After so long away, the suggestion is made afresh: the break has come due, the day has gone on (our judgement, 2026). */
 const AWAY_MS = 5 * 60_000;
 
-/** Work: one session, where it is. */
-export function WorkScreen({ session }: { readonly session: string }) {
+/** Work: one session, where it is. `news` stands over it and takes its room from the card, never from the pad. */
+export function WorkScreen({ session, news }: { readonly session: string; readonly news: ReactNode }) {
   const { work } = useWords();
   const hand = useSettings((s) => s.hand);
   const isReady = useKennel((s) => s.isReady);
@@ -57,7 +57,10 @@ export function WorkScreen({ session }: { readonly session: string }) {
       tabIndex={-1}
       id="main"
     >
-      <NotSavedBar />
+      <div className="work-news">
+        <NotSavedBar />
+        {news}
+      </div>
       <Announcer />
       {screen !== null && (
         <div className="work-top">
