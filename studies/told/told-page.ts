@@ -41,6 +41,10 @@ the stated mean moves by \`V/(V + ${used.errorSd}^2) (z - m)\`. The variance sta
 and each leaves a share of the start, \`1 - Vab/v (1 - v1/v)\` (variances of the ability, of the log-odds before the leg and after it), as they would of a shifted
 prior: so a word taken back leaves no trace, and farther never means less able. "Never yet" is two logits under the easy end. A ground at home costs nothing, one the dog knows a quarter of a new one. The study chose the two numbers from a few; the rest is our judgement, 2026.
 
+\`standing --json\` says so beside the contract's fields, where something is told: \`told\`, with \`farthestM\`, \`ground\`, \`at\` and \`left\`, the share of the start that legs have
+not outweighed; a skill that was never worked stands there with 0 legs. In \`chance\` the part of the log-odds is named \`told\`. \`replay\` and every answer for an earlier moment know it from
+its time on only.
+
 ## Does it help, and whom does it hurt?
 
 ${dogs} invented dogs that know nothing of logits (a reach in metres, a Weibull curve, a form of the day), the first 20 legs of each on a ground that is new to

@@ -20,7 +20,7 @@ export const addStanding: AddCommand = (program, terminal, finish) => {
     const { kennel, atMs, beside } = openJournal(terminal, path, options);
     const dog = known('dog', options.dog, kennel.record.dogs.keys(), path);
     const answer = { ...standingAnswer(kennel, dog, atMs), ...beside };
-    const { chances, trade } = words();
+    const { chances, trade, dog: say } = words();
     print(terminal, options, answer, () =>
       table(
         ['skill', 'legs', 'easy', 'usual', 'far', ''],
@@ -28,10 +28,15 @@ export const addStanding: AddCommand = (program, terminal, finish) => {
           trade.skill(row.skill),
           String(row.legs),
           ...row.asks.map((ask) => chances.shortInterval(ask.chance, ask.interval90)),
-          row.known ? '' : 'not known yet',
+          row.known ? '' : restsOnTold(row) ? say.told.inTable(row.legs) : 'not known yet',
         ]),
       ),
     );
     finish(EXIT.done);
   });
 };
+
+/** Whether what was told of a skill weighs more than its legs. */
+function restsOnTold({ told }: { readonly told?: { readonly left: number } }): boolean {
+  return told !== undefined && told.left > 0.5;
+}

@@ -7,6 +7,7 @@ import { workAddress } from '../state/begin.ts';
 import { patternsOf, watchStanding } from '../state/kennel.ts';
 import { useKennel } from '../state/kennel-store.ts';
 import { restDog } from '../state/rest-dog.ts';
+import { tellLevel } from '../state/tell-level.ts';
 import { Framed } from './framed.tsx';
 import { useTitle } from './use-title.ts';
 
@@ -51,6 +52,7 @@ export function DogPlace({ dog }: { readonly dog: string }) {
           nowMs={Date.now()}
           onWork={(id) => go(workAddress(id))}
           onRest={(id, until) => void restDog(id, until)}
+          onTell={(id, skill, answer) => void tellLevel(id, skill, answer)}
         />
       )}
     </Framed>

@@ -1,4 +1,5 @@
 import type { Tongue } from '../tongue.ts';
+import { toldWords } from './told.ts';
 
 /** Words of one dog's standing: what it can do, where, how sure we are. */
 export function dogWords(t: Tongue) {
@@ -79,6 +80,7 @@ export function dogWords(t: Tongue) {
         until === null ? `${name} is on rest.` : `${name} is on rest until ${until}.`,
       back: 'Back at work',
     },
+    told: toldWords(t),
     closer: 'Look closer, skill by skill',
     work: (name: string): string => `Work ${name}`,
     carryOn: 'Carry on with the open session',

@@ -1,7 +1,10 @@
+import type { Skill } from '@sedgeline/engine/ability';
 import type { PatternsView, StandingView } from '@sedgeline/projections';
+import { lazy, Suspense } from 'react';
 import { Link } from 'wouter';
 import { Button } from '../../parts/button.tsx';
 import { useWords } from '../../parts/words-context.tsx';
+import type { ToldAnswer } from '../../state/tell-level.ts';
 import { LookCloser } from './closer/look-closer.tsx';
 import './dog.css';
 import { Honesty } from './honesty.tsx';
@@ -9,6 +12,8 @@ import { Patterns } from './patterns.tsx';
 import { RestPart } from './rest-part.tsx';
 import { SkillCard } from './skill-card.tsx';
 import { StandingTable } from './standing-table.tsx';
+
+const ToldPart = lazy(() => import('./told/told-part.tsx').then(({ ToldPart: part }) => ({ default: part })));
 
 export interface DogScreenProps {
   /** `null` where no fact names the dog. */
@@ -20,10 +25,12 @@ export interface DogScreenProps {
   readonly onWork: (dog: string) => void;
   /** The dog rests until a date (empty: no end), or with `null` is back at work. */
   readonly onRest: (dog: string, until: string | null) => void;
+  /** Something is told of a skill, or with `null` taken back. */
+  readonly onTell: (dog: string, skill: Skill, answer: ToldAnswer | null) => void;
 }
 
 /** What a dog can do, where, and how sure we are. Cards on a phone, a table on a laptop: the same figures. */
-export function DogScreen({ view, patterns, hasOpenSession, nowMs, onWork, onRest }: DogScreenProps) {
+export function DogScreen({ view, patterns, hasOpenSession, nowMs, onWork, onRest, onTell }: DogScreenProps) {
   const words = useWords();
   if (!view) {
     return (
@@ -61,6 +68,9 @@ export function DogScreen({ view, patterns, hasOpenSession, nowMs, onWork, onRes
         onRest={(until) => onRest(view.dog, until)}
         onBack={() => onRest(view.dog, null)}
       />
+      <Suspense fallback={null}>
+        <ToldPart view={view} onTell={(skill, answer) => onTell(view.dog, skill, answer)} />
+      </Suspense>
       {view.skills.length === 0 ? (
         <p className="dog-empty">{words.dog.empty(view.name)}</p>
       ) : (
@@ -73,7 +83,7 @@ export function DogScreen({ view, patterns, hasOpenSession, nowMs, onWork, onRes
           </ul>
           <div className="dog-cards">
             {view.skills.map((skill) => (
-              <SkillCard key={skill.skill} dog={view.dog} standing={skill} nowMs={nowMs} />
+              <SkillCard key={skill.skill} dog={view.dog} name={view.name} standing={skill} nowMs={nowMs} />
             ))}
           </div>
           <StandingTable name={view.name} skills={view.skills} nowMs={nowMs} />

@@ -3,15 +3,18 @@ import { ChanceBar } from '../../parts/chance-bar/chance-bar.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import { LookCloser } from './closer/look-closer.tsx';
 import { RecentLegs } from './recent-legs.tsx';
+import { RestsOnTold } from './rests-on-told.tsx';
 import { SkillNotes } from './skill-notes.tsx';
 
 /** One skill on a phone: three asks with their chances, recent legs, what was never proved. */
 export function SkillCard({
   dog,
+  name,
   standing,
   nowMs,
 }: {
   readonly dog: string;
+  readonly name: string;
   readonly standing: SkillStanding;
   readonly nowMs: number;
 }) {
@@ -27,6 +30,7 @@ export function SkillCard({
         </p>
       </div>
       {!standing.known && <p className="skill-unknown">{words.dog.notKnown(standing.legs)}</p>}
+      <RestsOnTold name={name} standing={standing} />
       <ul className="skill-asks">
         {standing.asks.map((ask) => (
           <li key={ask.name}>

@@ -2,6 +2,7 @@ import type { SkillStanding, StandingAsk } from '@sedgeline/projections';
 import { ChanceBar } from '../../parts/chance-bar/chance-bar.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import { RecentLegs } from './recent-legs.tsx';
+import { RestsOnTold } from './rests-on-told.tsx';
 import { SkillNotes } from './skill-notes.tsx';
 
 const ASKS = ['easy', 'usual', 'far'] as const;
@@ -53,6 +54,7 @@ export function StandingTable({
               ) : (
                 <p className="skill-unknown">{words.dog.notKnown(standing.legs)}</p>
               )}
+              <RestsOnTold name={name} standing={standing} />
             </td>
           </tr>
         ))}
