@@ -30,11 +30,11 @@ function fill(fd: number, into: Uint8Array, count: number): number {
  * Hands the bytes of a file (by path, or an open one by its number) to `use`, read as they are asked for into one array that grows to the
  * largest piece. What the system refuses becomes the failure that `failureOf` makes of it.
  */
-export function withFileBytes<T>(
+export async function withFileBytes<T>(
   file: string | number,
-  use: (stream: ByteStream) => T,
+  use: (stream: ByteStream) => T | Promise<T>,
   failureOf: (error: unknown) => Error,
-): T {
+): Promise<T> {
   const world = <R>(work: () => R): R => {
     try {
       return work();
@@ -45,7 +45,7 @@ export function withFileBytes<T>(
   const fd = typeof file === 'number' ? file : world(() => openSync(file, 'r'));
   let held = new Uint8Array(65_536);
   try {
-    return use({
+    return await use({
       take(count) {
         if (count > held.length) held = new Uint8Array(count);
         return held.subarray(

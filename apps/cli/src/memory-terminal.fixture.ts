@@ -21,7 +21,7 @@ class MemoryTerminal implements Terminal {
     });
   }
 
-  readBytes<T>(path: string, use: (stream: ByteStream) => T): T {
+  async readBytes<T>(path: string, use: (stream: ByteStream) => T | Promise<T>): Promise<T> {
     const bytes = this.bytes.get(path) ?? new TextEncoder().encode(this.readFile(path));
     let at = 0;
     return use({

@@ -6,12 +6,13 @@ export type ToldSoundNote =
   | { readonly code: 'silent' }
   | { readonly code: 'cut-off'; readonly fullShare: number }
   | { readonly code: 'not-numbers'; readonly count: number }
+  | { readonly code: 'damaged'; readonly count: number }
   | { readonly code: 'low-rate'; readonly sampleRateHz: number };
 
 /** Why a file can't be listened to. */
 export type ToldSoundProblem =
   | { readonly code: 'NOT_WAV'; readonly begins: string }
-  | { readonly code: 'WAV_CUT' | 'WAV_NO_FORMAT' | 'WAV_EMPTY' }
+  | { readonly code: 'WAV_CUT' | 'WAV_NO_FORMAT' | 'WAV_EMPTY' | 'SOUND_DAMAGED' }
   | { readonly code: 'WAV_CODING'; readonly tag: number; readonly bits: number }
   | { readonly code: 'WAV_RATE'; readonly sampleRateHz: number }
   | { readonly code: 'WAV_CHANNELS'; readonly channels: number };
@@ -28,10 +29,8 @@ const AS_WAV = 'save or convert it as WAV (PCM, 16 bit) and listen to that';
 
 /** What other files begin with. */
 const KINDS: readonly (readonly [RegExp, string])[] = [
-  [/^OggS/, 'an Ogg file (Opus or Vorbis)'],
-  [/^fLaC/, 'a FLAC file'],
-  [/^ID3/, 'an MP3 file'],
-  [/^\u00ff[\u00e2-\u00ff]/, 'an MP3 or AAC file'],
+  [/^OggS/, 'an Ogg file that holds no Opus'],
+  [/^\u00ff[\u00e2-\u00ff]/, 'an AAC file'],
   [/^FORM/, 'an AIFF file'],
   [/^RIFX/, 'a WAV file with its bytes the other way round'],
   [/^caff/, 'a CAF file'],
@@ -68,6 +67,8 @@ export function listenWords(t: Tongue) {
           return `${t.number(100 * note.fullShare, 1)} % of the samples are at full scale: the sound is cut off at its loudest, and blasts there may be missed. Put the phone further from the whistle.`;
         case 'not-numbers':
           return `${t.count(note.count, 'sample is', 'samples are')} no number and counted as silence.`;
+        case 'damaged':
+          return `${t.count(note.count, 'piece', 'pieces')} of the file could not be read and ${note.count === 1 ? 'is' : 'are'} left out: times after that may be early.`;
         case 'low-rate':
           return `At ${t.number(note.sampleRateHz)} samples a second nothing above ${t.number(0.45 * note.sampleRateHz)} Hz is heard: many whistles lie higher. Record at 16,000 or more.`;
       }
@@ -80,6 +81,8 @@ export function listenWords(t: Tongue) {
         }
         case 'WAV_CUT':
           return 'it ends before its sound begins; copy it again from where it was recorded';
+        case 'SOUND_DAMAGED':
+          return 'none of its sound can be read; copy it again from where it was recorded';
         case 'WAV_EMPTY':
           return 'there is no sound after its header; copy it again from where it was recorded';
         case 'WAV_NO_FORMAT':
