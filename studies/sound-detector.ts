@@ -1,51 +1,64 @@
 /**
- * Which numbers tell a blast or a click from what is none? Fits the two scores of the engine's ear to made recordings of the set `tune`, and to
- * them alone, and writes `blast-numbers.ts` and `click-numbers.ts` beside it; everything is drawn from names, so the same numbers come out.
- * Run: `npx tsx studies/sound-detector.ts` (about a quarter of an hour; the coded recordings need an FFmpeg, see studies/sound.ts). What the
- * detector then hears is judged by `npx tsx studies/listening.ts`.
+ * Which numbers tell a blast or a click from what is none? Fits the scores of the engine's ear to made recordings of the sets that teach, and
+ * writes `blast-alone-numbers.ts`, `blast-numbers.ts` and `click-numbers.ts`; everything is drawn from names, so the same numbers come out.
+ * With `--judge` the same fit is then judged by recordings, and by families of sounds, that were left out of it.
+ * Run: `npx tsx studies/sound-detector.ts [--judge] [--few]` (about half an hour; the coded recordings need an FFmpeg, see studies/sound.ts; `--few`
+ * takes a tenth, to try the script), then `npm run format`. What the detector then hears is judged by `npx tsx studies/listening.ts`.
  */
 
 import { diceNamed } from './careers/dice.ts';
 import { ffmpegCoder } from './sound/coders.ts';
 import { makeRecording } from './sound/make-recording.ts';
-import { type Condition, judgedSnrDb, sceneOf } from './sound/sets.ts';
-import { fitScore } from './sound-detector/fit-score.ts';
+import { type Condition, judgedSnrDb, type SetName, sceneOf } from './sound/sets.ts';
+import { fitInTwoSteps } from './sound-detector/fit-in-two-steps.ts';
+import { FITS, fitScore } from './sound-detector/fit-score.ts';
 import { gatherCandidates, type Labelled } from './sound-detector/gather-candidates.ts';
+import { type JudgedRecording, judgeLeftOut } from './sound-detector/judge-left-out.ts';
 import { writeNumbers } from './sound-detector/numbers-file.ts';
-import { variedBlasts } from './sound-detector/vary-blasts.ts';
 
-/** Which recordings of each condition teach: from one index to before another. */
-const TEACHING: readonly (readonly [Condition, number, number])[] = [
-  ['field', 0, 20],
-  ['field', 200, 380],
-  ['fair', 0, 8],
-  ['fair', 200, 240],
-  ['nothing', 0, 12],
-  ['nothing', 200, 280],
-  ['weak', 0, 6],
-  ['coded-opus', 200, 216],
-  ['coded-aac', 200, 210],
+/** Which recordings teach: from one index to before another. Those below 100 of every set are left to be listened to. */
+const TEACHING: readonly (readonly [SetName, Condition, number, number])[] = [
+  ['wide', 'field', 100, 200],
+  ['wide', 'nothing', 100, 200],
+  ['wide', 'fair', 100, 130],
+  ['wide', 'coded-aac', 100, 112],
+  ['wide', 'coded-opus', 100, 112],
+  ['held-out', 'field', 100, 160],
+  ['held-out', 'nothing', 100, 160],
+  ['held-out', 'fair', 100, 115],
+  ['held-out', 'coded-aac', 100, 110],
+  ['held-out', 'coded-opus', 100, 108],
+  ['tune', 'field', 100, 130],
+  ['tune', 'nothing', 100, 120],
+  ['tune', 'fair', 100, 106],
 ];
-const HIDDEN = { blasts: 10, clicks: 6 };
+const HIDDEN_CLICK = 6;
+const FEW = 10;
 
-const blasts: Labelled[] = [];
-const clicks: Labelled[] = [];
-for (const [condition, from, to] of TEACHING) {
-  for (let index = from; index < to; index++) {
-    const made = makeRecording(sceneOf('tune', condition, index));
+const words = process.argv.slice(2);
+const recordings: JudgedRecording[] = [];
+const clicks: Labelled[][] = [];
+for (const [set, condition, from, to] of TEACHING) {
+  for (let index = from; index < (words.includes('--few') ? from + (to - from) / FEW : to); index++) {
+    const made = makeRecording(sceneOf(set, condition, index));
     const isCoded = condition === 'coded-aac' || condition === 'coded-opus';
     const recording = isCoded ? { ...made, ...ffmpegCoder(condition)(made) } : made;
     const found = gatherCandidates(recording, judgedSnrDb(condition, index)[0]);
-    blasts.push(...found.blasts);
-    clicks.push(...found.clicks);
+    const lastsS = recording.samples.length / recording.sampleRateHz;
+    recordings.push({ set, condition, lastsS, asked: found.asked, tones: found.tones });
+    clicks.push(found.clicks);
   }
-  console.log(`${condition}: ${blasts.length} tones and ${clicks.length} sudden sounds so far`);
+  console.log(`${set} ${condition}: ${recordings.length} recordings so far`);
 }
-const blastNumbers = fitScore(
-  variedBlasts(blasts, diceNamed('varied blasts')),
-  HIDDEN.blasts,
-  diceNamed('score of a blast'),
+const { alone, together } = fitInTwoSteps(
+  recordings.map(({ tones }) => tones),
+  'blast',
+  FITS,
 );
-writeNumbers('blast-numbers.ts', 'BLAST_NUMBERS', 'a whistle blast', blastNumbers);
-const clickNumbers = fitScore(clicks, HIDDEN.clicks, diceNamed('score of a click'));
-writeNumbers('click-numbers.ts', 'CLICK_NUMBERS', 'a click', clickNumbers);
+writeNumbers('blast-alone-numbers.ts', 'BLAST_ALONE_NUMBERS', 'a whistle blast, from its tone alone', alone);
+writeNumbers('blast-numbers.ts', 'BLAST_NUMBERS', 'a whistle blast, its company known', together);
+const click = fitScore(clicks.flat(), HIDDEN_CLICK, diceNamed('score of a click'));
+writeNumbers('click-numbers.ts', 'CLICK_NUMBERS', 'a click', click);
+if (words.includes('--judge')) {
+  for (const line of judgeLeftOut(recordings)) console.log(line);
+}

@@ -2,12 +2,12 @@ import type { ScoreNumbers } from '../../packages/engine/src/sound/learned-score
 import type { Dice } from '../careers/dice.ts';
 import type { Labelled } from './gather-candidates.ts';
 
-const ROUNDS = 600;
-const RATE = 0.03;
-/** What is none counts half as much again: a false alarm costs the handler more than a miss. */
-const NONE_WEIGHT = 1.5;
-/** Keeps the weights small. */
-const SHRINK = 0.016;
+/** Times that every row is gone through, and rows of one step. */
+const ROUNDS = 25;
+const BATCH = 128;
+const RATE = 0.004;
+/** Keeps the weights small: what each loses in a step, as a share of the rate. */
+const SHRINK = 0.1;
 /** Added to each spread, so that a figure that hardly varied does not count for much. */
 const LEAST_SPREAD = 0.05;
 
@@ -30,19 +30,33 @@ function centred(rows: readonly Labelled[]) {
   return { inputs, mean, sd, table };
 }
 
+/** The rows in an order of chance (Fisher and Yates). */
+function shuffled(count: number, dice: Dice): Uint32Array {
+  const order = Uint32Array.from({ length: count }, (_, i) => i);
+  for (let i = count - 1; i > 0; i--) {
+    const k = dice.below(i + 1);
+    [order[i], order[k]] = [order[k]!, order[i]!];
+  }
+  return order;
+}
+
 /**
- * Fits the numbers of a score (its form is told in the engine's `learned-score.ts`) to labelled candidates: weighted cross entropy, all rows at
- * once, by Adam [Kingma2015] with a rate that falls to nought.
+ * Fits the numbers of a score (its form is told in the engine's `learned-score.ts`) to labelled candidates: cross entropy, some rows at
+ * a time, by Adam [Kingma2015] with a rate that falls to nought and weights that shrink apart from it.
  */
-export function fitScore(rows: readonly Labelled[], hidden: number, dice: Dice): ScoreNumbers {
-  const { inputs, mean, sd, table } = centred(rows);
+function fitOne(
+  rows: readonly Labelled[],
+  table: readonly Float64Array[],
+  hidden: number,
+  dice: Dice,
+): Float64Array {
+  const inputs = table[0]!.length;
   const width = inputs + 1;
   const countsAt = hidden * width;
   const plainAt = countsAt + hidden;
   const size = plainAt + width;
   const weights = new Float64Array(size);
-  for (let j = 0; j < countsAt; j++) weights[j] = dice.between(-0.2, 0.2);
-  for (let k = 0; k < hidden; k++) weights[countsAt + k] = dice.between(-0.2, 0.2);
+  for (let j = 0; j < plainAt; j++) weights[j] = dice.between(-0.2, 0.2);
   const slope = new Float64Array(size);
   const first = new Float64Array(size);
   const second = new Float64Array(size);
@@ -57,32 +71,57 @@ export function fitScore(rows: readonly Labelled[], hidden: number, dice: Dice):
       bent[k] = Math.tanh(sum);
       z += weights[countsAt + k]! * bent[k]!;
     }
-    const error = 1 / (1 + Math.exp(-z)) - (isReal ? 1 : 0);
-    const d = (error * (isReal ? 1 : NONE_WEIGHT)) / rows.length;
-    slope[size - 1] = slope[size - 1]! + d;
-    for (let i = 0; i < inputs; i++) slope[plainAt + i] = slope[plainAt + i]! + d * x[i]!;
+    const d = 1 / (1 + Math.exp(-z)) - (isReal ? 1 : 0);
+    slope[size - 1]! += d;
+    for (let i = 0; i < inputs; i++) slope[plainAt + i]! += d * x[i]!;
     for (let k = 0; k < hidden; k++) {
-      slope[countsAt + k] = slope[countsAt + k]! + d * bent[k]!;
+      slope[countsAt + k]! += d * bent[k]!;
       const back = d * weights[countsAt + k]! * (1 - bent[k]! ** 2);
-      slope[k * width + inputs] = slope[k * width + inputs]! + back;
-      for (let i = 0; i < inputs; i++) slope[k * width + i] = slope[k * width + i]! + back * x[i]!;
+      slope[k * width + inputs]! += back;
+      for (let i = 0; i < inputs; i++) slope[k * width + i]! += back * x[i]!;
     }
   }
 
-  for (let round = 1; round <= ROUNDS; round++) {
-    slope.fill(0);
-    rows.forEach(({ isReal }, r) => {
-      addSlope(table[r]!, isReal);
-    });
-    const rate = RATE * Math.min(1, 2 * (1 - round / ROUNDS) + 0.02);
-    for (let j = 0; j < size; j++) {
-      const g = slope[j]! + (SHRINK * weights[j]!) / size;
-      first[j] = 0.9 * first[j]! + 0.1 * g;
-      second[j] = 0.999 * second[j]! + 0.001 * g * g;
-      const [m, v] = [first[j]! / (1 - 0.9 ** round), second[j]! / (1 - 0.999 ** round)];
-      weights[j] = weights[j]! - (rate * m) / (Math.sqrt(v) + 1e-8);
+  const steps = ROUNDS * Math.ceil(rows.length / BATCH);
+  for (let round = 0, step = 1; round < ROUNDS; round++) {
+    const order = shuffled(rows.length, dice);
+    for (let from = 0; from < order.length; from += BATCH, step++) {
+      const to = Math.min(order.length, from + BATCH);
+      slope.fill(0);
+      for (let r = from; r < to; r++) addSlope(table[order[r]!]!, rows[order[r]!]!.isReal);
+      const rate = RATE * (1 - step / (steps + 1));
+      const [firstLeft, secondLeft] = [1 - 0.9 ** step, 1 - 0.999 ** step];
+      for (let j = 0; j < size; j++) {
+        const g = slope[j]! / (to - from);
+        first[j] = 0.9 * first[j]! + 0.1 * g;
+        second[j] = 0.999 * second[j]! + 0.001 * g * g;
+        const move = first[j]! / firstLeft / (Math.sqrt(second[j]! / secondLeft) + 1e-8);
+        weights[j] = weights[j]! - rate * (move + SHRINK * weights[j]!);
+      }
     }
   }
-  const short = (values: Float64Array) => Array.from(values, (value) => Number(value.toPrecision(5)));
-  return { hidden, mean: short(mean), sd: short(sd), weights: short(weights) };
+  return weights;
+}
+
+/** Fits that are begun apart and averaged: what each learned by chance falls out. */
+export const FITS = 4;
+
+/**
+ * The mean of several fits, written as one score: the hidden ones of all stand side by side, each counting for its share, and the plain sums are
+ * averaged.
+ */
+export function fitScore(rows: readonly Labelled[], hidden: number, dice: Dice, count = FITS): ScoreNumbers {
+  const { inputs, mean, sd, table } = centred(rows);
+  const countsAt = hidden * (inputs + 1);
+  const plainAt = countsAt + hidden;
+  const fits = Array.from({ length: count }, () => fitOne(rows, table, hidden, dice));
+  const weights = [
+    ...fits.flatMap((fit) => [...fit.subarray(0, countsAt)]),
+    ...fits.flatMap((fit) => Array.from(fit.subarray(countsAt, plainAt), (counts) => counts / count)),
+    ...Array.from(fits[0]!.subarray(plainAt), (_, i) =>
+      fits.reduce((sum, fit) => sum + fit[plainAt + i]! / count, 0),
+    ),
+  ];
+  const short = (values: ArrayLike<number>) => Array.from(values, (value) => Number(value.toPrecision(5)));
+  return { hidden: count * hidden, mean: short(mean), sd: short(sd), weights: short(weights) };
 }

@@ -6,6 +6,8 @@ export interface BlastCandidate {
   /** Height of its tone, dB of the spectrum's own unit. */
   levelDb: number;
   own: Float64Array;
+  /** Log odds of a blast from these figures alone. */
+  alone: number;
 }
 
 /** What is measured of a span among its neighbours. */
@@ -22,6 +24,8 @@ export const CONTEXT_FEATURES = [
 
 /** How far to both sides neighbours count. */
 export const CONTEXT_S = 1.2;
+/** How long what follows is waited for. */
+export const WAIT_S = 2;
 const SAME_PITCH = 0.025;
 const ECHO_PITCH = 0.06;
 const OTHER_PITCH = 0.045;

@@ -1,4 +1,5 @@
 import type { BlastEdges } from './blast-edges.ts';
+import { SWAY_FEATURES, swayFeatures } from './blast-sway.ts';
 import type { FrameStore } from './frame-store.ts';
 import { BIN_HZ, BINS, HOP, HOP_S } from './listening-grid.ts';
 import { createPowerSpectrum } from './power-spectrum.ts';
@@ -29,6 +30,10 @@ export const BLAST_FEATURES = [
   'rivals',
   'pitch',
   'bend',
+  'breathLow',
+  'breathHigh',
+  'third',
+  ...SWAY_FEATURES,
 ] as const;
 
 const CLOSE_UP = 1024;
@@ -157,6 +162,15 @@ export function blastFeatures(store: FrameStore, span: ToneSpan, edges: BlastEdg
     const before = meanPower(store, outside, [b0, b1]) + 1e-30;
     return { rise: dB(inside / before), level: dB(Math.max(0, inside - before) / tone) };
   };
+  // Breath lies about the tone, 15 to 35 % off to each side, and goes with it.
+  const aside = (from: number, to: number) =>
+    clip(
+      risen(Math.round(middleBin * from), Math.min(store.topBin, Math.round(middleBin * to))).rise / 10,
+      -1,
+      3,
+    );
+  const third =
+    3 * middleBin < store.topBin ? risen(Math.round(3 * middleBin) - 1, Math.round(3 * middleBin) + 1) : null;
   const second =
     2 * middleBin < store.topBin ? risen(Math.round(2 * middleBin) - 1, Math.round(2 * middleBin) + 1) : null;
   let under = -60;
@@ -206,5 +220,9 @@ export function blastFeatures(store: FrameStore, span: ToneSpan, edges: BlastEdg
     clip((dB(rivals) - dB(ownRatio)) / 10, -3, 1),
     Math.log((middleBin * BIN_HZ) / 3500),
     Math.min(3, Math.abs(shape.slope) / Math.max(0.05, (f1 - f0) * HOP_S) / 0.3),
+    aside(0.65, 0.85),
+    aside(1.15, 1.35),
+    third === null ? -3 : clip(third.level / 10, -4, 1),
+    ...swayFeatures(span, middleBin, edges.riseS, edges.fallS, lastsS),
   );
 }

@@ -1,6 +1,7 @@
-import { type BlastCandidate, CONTEXT_S, contextFeatures } from './blast-context.ts';
+import { type BlastCandidate, WAIT_S } from './blast-context.ts';
 import { blastEdges } from './blast-edges.ts';
 import { blastFeatures, quantile } from './blast-features.ts';
+import { MEMORY_S } from './blast-memory.ts';
 import type { FrameStore } from './frame-store.ts';
 import { BIN_HZ, HOP_S } from './listening-grid.ts';
 import { createRidgeTracker, LONGEST_FRAMES, type Ridge } from './ridge-tracker.ts';
@@ -9,12 +10,19 @@ import { BEYOND_FRAMES, type ToneSpan, toneSpans } from './tone-spans.ts';
 /** Two spans are one sound when they share more than half of the shorter and their pitches lie within 13 %: a whistle of two chambers. */
 const SHARED = 0.5;
 const TWO_CHAMBERS = Math.log(1.13);
+/** So they are up to a third apart when they also begin and end together, as two mouths never do. */
+const TOGETHER_S = 0.025;
+const FAR_CHAMBERS = Math.log(1.33);
 
-/** A candidate with its company known, ready to be judged. */
-export type OnCandidate = (candidate: BlastCandidate, context: Float64Array) => void;
+/** A candidate whose company is known, ready to be judged, with all that was found about it and in the half minute before. */
+export type OnCandidate = (candidate: BlastCandidate, all: readonly BlastCandidate[]) => void;
 
 /** Finds what may be blasts as frames come; each is handed on when what follows it is known too. */
-export function createBlastHearing(store: FrameStore, onCandidate: OnCandidate) {
+export function createBlastHearing(
+  store: FrameStore,
+  scoreAlone: (own: Float64Array) => number,
+  onCandidate: OnCandidate,
+) {
   let waiting: Ridge[] = [];
   let undecided: BlastCandidate[] = [];
   let recent: BlastCandidate[] = [];
@@ -24,12 +32,14 @@ export function createBlastHearing(store: FrameStore, onCandidate: OnCandidate) 
 
   function candidateOf(span: ToneSpan): BlastCandidate {
     const edges = blastEdges(store, span);
+    const own = blastFeatures(store, span, edges);
     return {
       startS: edges.startS,
       endS: edges.endS,
       pitchHz: quantile(span.bins, 0.5) * BIN_HZ,
       levelDb: 20 * Math.log10(quantile(span.heights, 0.8) + 1e-12),
-      own: blastFeatures(store, span, edges),
+      own,
+      alone: scoreAlone(own),
     };
   }
 
@@ -39,7 +49,10 @@ export function createBlastHearing(store: FrameStore, onCandidate: OnCandidate) 
     const isSame = (other: BlastCandidate) => {
       const shared = Math.min(one.endS, other.endS) - Math.max(one.startS, other.startS);
       const shorter = Math.min(one.endS - one.startS, other.endS - other.startS);
-      return shared > SHARED * shorter && Math.abs(Math.log(one.pitchHz / other.pitchHz)) < TWO_CHAMBERS;
+      const isTogether =
+        Math.abs(one.startS - other.startS) < TOGETHER_S && Math.abs(one.endS - other.endS) < TOGETHER_S;
+      const away = Math.abs(Math.log(one.pitchHz / other.pitchHz));
+      return shared > SHARED * shorter && away < (isTogether ? FAR_CHAMBERS : TWO_CHAMBERS);
     };
     const weight = ({ levelDb, startS, endS }: BlastCandidate) => levelDb + 20 * Math.log10(endS - startS);
     const same = undecided.filter(isSame);
@@ -58,12 +71,12 @@ export function createBlastHearing(store: FrameStore, onCandidate: OnCandidate) 
   }
 
   function decide(nowS: number): void {
-    const isReady = ({ endS }: BlastCandidate) => nowS > endS + CONTEXT_S + 1;
+    const isReady = ({ endS }: BlastCandidate) => nowS > endS + WAIT_S + 1;
     if (!undecided.some(isReady)) return;
     const ready = undecided.filter(isReady).sort((a, b) => a.startS - b.startS);
     undecided = undecided.filter((one) => !isReady(one));
-    for (const one of ready) onCandidate(one, contextFeatures(one, recent));
-    const firstS = Math.min(...undecided.map(({ startS }) => startS), nowS) - 2 * CONTEXT_S - 6;
+    for (const one of ready) onCandidate(one, recent);
+    const firstS = Math.min(...undecided.map(({ startS }) => startS), nowS) - MEMORY_S - 6;
     recent = recent.filter(({ endS }) => endS > firstS);
   }
 

@@ -1,6 +1,8 @@
 import { expect, it } from 'vitest';
+import { BLAST_ALONE_NUMBERS } from './blast-alone-numbers.ts';
 import { CONTEXT_FEATURES } from './blast-context.ts';
 import { BLAST_FEATURES } from './blast-features.ts';
+import { MEMORY_FEATURES } from './blast-memory.ts';
 import { BLAST_NUMBERS } from './blast-numbers.ts';
 import { CLICK_FEATURES } from './click-hearing.ts';
 import { CLICK_NUMBERS } from './click-numbers.ts';
@@ -19,6 +21,9 @@ it('refuses numbers that do not fit together', () => {
 });
 
 it('has a number for each figure that is measured', () => {
-  expect(BLAST_NUMBERS.mean).toHaveLength(BLAST_FEATURES.length + CONTEXT_FEATURES.length);
+  expect(BLAST_ALONE_NUMBERS.mean).toHaveLength(BLAST_FEATURES.length);
+  expect(BLAST_NUMBERS.mean).toHaveLength(
+    BLAST_FEATURES.length + CONTEXT_FEATURES.length + MEMORY_FEATURES.length,
+  );
   expect(CLICK_NUMBERS.mean).toHaveLength(CLICK_FEATURES.length);
 });

@@ -1,4 +1,7 @@
+import { BLAST_ALONE_NUMBERS } from './blast-alone-numbers.ts';
+import { contextFeatures } from './blast-context.ts';
 import { createBlastHearing } from './blast-hearing.ts';
+import { memoryFeatures } from './blast-memory.ts';
 import { BLAST_NUMBERS } from './blast-numbers.ts';
 import { createClickHearing, RELEASE_S } from './click-hearing.ts';
 import { CLICK_NUMBERS } from './click-numbers.ts';
@@ -35,6 +38,7 @@ export interface HeardSounds {
 /** A blast of 0.35 s and longer is a long one (common practice, no source). */
 const LONG_FROM_S = 0.35;
 
+const aloneScore = createScore(BLAST_ALONE_NUMBERS);
 const whistleScore = createScore(BLAST_NUMBERS);
 const clickScore = createScore(CLICK_NUMBERS);
 const sureness = (logOdds: number) => 1 / (1 + Math.exp(-logOdds));
@@ -57,9 +61,13 @@ export function createListener({
   let heard: HeardSounds = { whistles: [], clicks: [] };
   let lastClickS = Number.NEGATIVE_INFINITY;
 
-  const blasts = createBlastHearing(store, (candidate, context) => {
+  const blasts = createBlastHearing(store, aloneScore, (candidate, all) => {
     const { startS, endS, pitchHz } = candidate;
-    const figures = Float64Array.of(...candidate.own, ...context);
+    const figures = Float64Array.of(
+      ...candidate.own,
+      ...contextFeatures(candidate, all),
+      ...memoryFeatures(candidate, all),
+    );
     const logOdds = whistleScore(figures) + (own === null ? 0 : ownPitchLogOdds(own, pitchHz));
     if (!(logOdds > BLAST_LOG_ODDS)) return;
     heard.whistles.push({
