@@ -15,6 +15,7 @@ export * from './schema/kennel-schema.ts';
 export * from './schema/kinds.ts';
 export * from './schema/layout-schema.ts';
 export * from './schema/plan-schema.ts';
+export * from './schema/put-away-schema.ts';
 export * from './schema/rep-schema.ts';
 export * from './schema/session-schema.ts';
 export * from './schema/sound-schema.ts';

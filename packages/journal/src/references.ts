@@ -64,6 +64,8 @@ const REFERENCES: ReadonlyMap<string, readonly FactReference[]> = new Map([
   ['session-planned', [DOG, GROUND, LAYOUT]],
   ['dog-rested', [DOG]],
   ['level-stated', [DOG]],
+  ['ground-put-away', [GROUND]],
+  ['layout-put-away', [LAYOUT]],
   ['rep-restored', [REP]],
   ['voice-noted', [REP]],
   ['voice-dropped', [REP]],

@@ -6,6 +6,7 @@ import { layoutAddress } from '../screens/ground/ground-address.ts';
 import { append, groundsOf, newId } from '../state/kennel.ts';
 import { useKennel } from '../state/kennel-store.ts';
 import { draftKey, dropLayout, layoutLeft, leaveLayout } from '../state/layout-drafts.ts';
+import { putGroundAway, putLayoutAway } from '../state/put-away.ts';
 import type { GroundsView } from '../workers/ground-desk.ts';
 import { Framed } from './framed.tsx';
 import { Opening } from './opening.tsx';
@@ -65,6 +66,7 @@ export function GroundsPlace() {
         <GroundsScreen
           view={view}
           onAdd={(said) => void append([{ kind: 'ground-added', body: { ground: newId(), ...said } }])}
+          onAway={(ground, isAway) => void putGroundAway(ground, isAway)}
         />
       )}
     </Page>
@@ -74,7 +76,18 @@ export function GroundsPlace() {
 /** One ground; `null` for what is drawn for none. */
 export function GroundPlace({ ground }: { readonly ground: string | null }) {
   const { ground: words } = useWords();
-  return <Page title={words.title}>{(view) => <GroundScreen view={view} ground={ground} />}</Page>;
+  return (
+    <Page title={words.title}>
+      {(view) => (
+        <GroundScreen
+          view={view}
+          ground={ground}
+          onAway={(id, isAway) => void putGroundAway(id, isAway)}
+          onLayoutAway={(layout, isAway) => void putLayoutAway(layout, isAway)}
+        />
+      )}
+    </Page>
+  );
 }
 
 interface LayoutOf {

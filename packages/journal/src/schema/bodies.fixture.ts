@@ -193,6 +193,8 @@ export const BODIES: Readonly<Record<string, { readonly least: object; readonly 
     least: { dog: 'd1', skill: 'stop' },
     full: { dog: 'd1', skill: 'stop', farthestM: 40, ground: 'known', withdrawn: false },
   },
+  'ground-put-away': { least: { ground: 'g1' }, full: { ground: 'g1', back: true } },
+  'layout-put-away': { least: { layout: 'l1' }, full: { layout: 'l1', back: true } },
   'session-planned': {
     least: { plan: 'p1', dog: 'd1', minutes: 15, reps: [] },
     full: {

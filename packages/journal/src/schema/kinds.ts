@@ -11,6 +11,7 @@ import {
 } from './kennel-schema.ts';
 import { layoutDrawnSchema } from './layout-schema.ts';
 import { sessionPlannedSchema } from './plan-schema.ts';
+import { groundPutAwaySchema, layoutPutAwaySchema } from './put-away-schema.ts';
 import {
   repAmendedSchema,
   repEndedSchema,
@@ -50,6 +51,8 @@ export const BODY_SCHEMAS = {
   'voice-dropped': voiceDroppedSchema,
   'dog-rested': dogRestedSchema,
   'level-stated': levelStatedSchema,
+  'ground-put-away': groundPutAwaySchema,
+  'layout-put-away': layoutPutAwaySchema,
   'film-linked': filmLinkedSchema,
   'film-unlinked': filmUnlinkedSchema,
   'film-marked': filmMarkedSchema,

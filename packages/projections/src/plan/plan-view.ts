@@ -46,7 +46,8 @@ export function planView(kennel: KennelOfFacts, request: PlanRequest, plan: Plan
   };
 }
 
-/** The ground of the dog's last session, where it had one. */
+/** The ground of the dog's last session, where it had one that is still offered. */
 export function lastGround({ record }: KennelOfFacts, dog: string): string | null {
-  return record.sessions.findLast((session) => session.dog === dog)?.ground ?? null;
+  const last = record.sessions.findLast((session) => session.dog === dog)?.ground ?? null;
+  return last !== null && record.grounds.get(last)?.isPutAway === true ? null : last;
 }

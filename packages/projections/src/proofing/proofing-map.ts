@@ -51,7 +51,8 @@ function groundRows(record: TrainingRecord, dog: string, legs: readonly PlacedLe
     legs.filter(({ result }) => (groundOf.get(result.session) ?? null) === ground);
   const own = record.sessions.filter((session) => session.dog === dog).map(({ ground }) => ground);
   const lately = [...new Set(own.reverse().filter((ground) => ground !== null))];
-  const others = [...record.grounds.keys()].filter((ground) => !lately.includes(ground));
+  const offered = [...record.grounds.values()].filter(({ isPutAway }) => !isPutAway);
+  const others = offered.map(({ ground }) => ground).filter((ground) => !lately.includes(ground));
   const rows: GroundRow[] = [
     {
       of: { kind: 'new-ground' },

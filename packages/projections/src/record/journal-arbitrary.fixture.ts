@@ -116,6 +116,14 @@ const something: fc.Arbitrary<{ kind: string; body: Record<string, unknown> }> =
       { requiredKeys: ['dog', 'skill'] },
     ),
   }),
+  fc.record({
+    kind: fc.constant('ground-added'),
+    body: fc.record({ ground: fc.constantFrom('g1', 'g2'), name: fc.constant('Long Acre') }),
+  }),
+  fc.record({
+    kind: fc.constant('ground-put-away'),
+    body: fc.record({ ground: fc.constantFrom('g1', 'g2'), back: fc.boolean() }),
+  }),
   fc.record({ kind: fc.constant('of-another-kind'), body: fc.record({ anything: fc.nat() }) }),
 );
 

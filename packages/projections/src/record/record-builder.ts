@@ -5,8 +5,10 @@ import {
   type Fact,
   type GoalSet,
   type GroundAdded,
+  type GroundPutAway,
   type HandlerAdded,
   type LayoutDrawn,
+  type LayoutPutAway,
   type LevelStated,
   orderKey,
   readTime,
@@ -33,6 +35,8 @@ export class RecordBuilder {
   readonly #layouts = new Map<string, Keyed<LayoutDrawn>>();
   readonly #goals = new Map<string, Keyed<GoalSet>>();
   readonly #plans = new Map<string, Keyed<SessionPlanned>>();
+  readonly #groundsAway = new Map<string, Keyed<GroundPutAway>>();
+  readonly #layoutsAway = new Map<string, Keyed<LayoutPutAway>>();
   readonly #told: Keyed<LevelStated>[] = [];
   readonly #reps = new Map<string, RepThread>();
   readonly #sessions = new Map<string, SessionThread>();
@@ -76,6 +80,12 @@ export class RecordBuilder {
         break;
       case 'level-stated':
         insertInOrder(this.#told, keyed<LevelStated>());
+        break;
+      case 'ground-put-away':
+        latest(this.#groundsAway, fact.body.ground as string, keyed<GroundPutAway>());
+        break;
+      case 'layout-put-away':
+        latest(this.#layoutsAway, fact.body.layout as string, keyed<LayoutPutAway>());
         break;
       case 'ground-added':
         latest(this.#grounds, fact.body.ground as string, keyed<GroundAdded>());
@@ -224,6 +234,7 @@ export class RecordBuilder {
         name,
         at: latDeg === undefined || lonDeg === undefined ? null : { latDeg, lonDeg },
         note: note ?? null,
+        isPutAway: isAway(this.#groundsAway.get(ground)),
       })),
       handlers: mapped(this.#handlers, ({ body }) => ({
         handler: body.handler,
@@ -235,6 +246,7 @@ export class RecordBuilder {
         ground: body.ground ?? null,
         name: body.name ?? null,
         drawnAtMs: atMs,
+        isPutAway: isAway(this.#layoutsAway.get(body.layout)),
       })),
       goals: mapped(this.#goals, ({ body }) => ({
         goal: body.goal,
@@ -254,6 +266,10 @@ export class RecordBuilder {
       lastAtMs: this.#lastAtMs,
     };
   }
+}
+
+function isAway(said: Keyed<GroundPutAway | LayoutPutAway> | undefined): boolean {
+  return said !== undefined && said.body.back !== true;
 }
 
 function restOf(rested: Keyed<DogRested> | null): DogRecord['rest'] {

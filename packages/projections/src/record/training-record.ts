@@ -121,6 +121,8 @@ export interface GroundRecord {
   /** Where it lies, where both figures are told. */
   readonly at: { readonly latDeg: number; readonly lonDeg: number } | null;
   readonly note: string | null;
+  /** Offered no more; what was worked there keeps its name. */
+  readonly isPutAway: boolean;
 }
 
 export interface LayoutRecord extends Layout {
@@ -129,6 +131,8 @@ export interface LayoutRecord extends Layout {
   readonly name: string | null;
   /** When it was drawn as it stands. */
   readonly drawnAtMs: number;
+  /** Offered no more; it keeps its drawing. */
+  readonly isPutAway: boolean;
 }
 
 export interface HandlerRecord {

@@ -73,7 +73,7 @@ export function dogsView(record: TrainingRecord, timeline: AbilityTimeline, nowM
           .reduce((so, session) => so + workedMinutes(session), 0),
       };
     }),
-    grounds: [...record.grounds.values()],
+    grounds: [...record.grounds.values()].filter(({ isPutAway }) => !isPutAway),
     facts: record.facts,
     setAside: record.setAside,
     unknown: record.unknown,

@@ -8,6 +8,7 @@ import type { NewGround } from './check-ground.ts';
 import './ground.css';
 import { groundAddress, layoutAddress } from './ground-address.ts';
 import { LayoutTile } from './layout-tile.tsx';
+import { PutAwayPart } from './put-away-part.tsx';
 
 /** So many layouts of a ground are drawn on the list; the rest stand on its own page. */
 const SHOWN = 4;
@@ -16,15 +17,21 @@ const SHOWN = 4;
 export function GroundsScreen({
   view,
   onAdd,
+  onAway,
 }: {
   readonly view: GroundsView;
   readonly onAdd: (ground: NewGround) => void;
+  readonly onAway: (ground: string, isAway: boolean) => void;
 }) {
   const { ground: words } = useWords();
   const [isAdding, setAdding] = useState(false);
-  const homeless = view.layouts.filter((layout) => layout.ground === null);
+  const drawn = view.layouts.filter((layout) => !layout.isPutAway);
+  const homeless = drawn.filter((layout) => layout.ground === null);
+  const away = view.grounds.filter((ground) => ground.isPutAway);
   const rows = [
-    ...view.grounds.map(({ ground, name, note }) => ({ ground: ground as string | null, name, note })),
+    ...view.grounds
+      .filter((ground) => !ground.isPutAway)
+      .map(({ ground, name, note }) => ({ ground: ground as string | null, name, note })),
     ...(homeless.length > 0 ? [{ ground: null, name: words.noGround, note: null }] : []),
   ];
   return (
@@ -35,7 +42,7 @@ export function GroundsScreen({
       <p className="soft grounds-teach">{rows.length === 0 ? words.empty : words.teach}</p>
       <ul className="ground-rows">
         {rows.map(({ ground, name, note }) => {
-          const layouts = view.layouts.filter((layout) => layout.ground === ground);
+          const layouts = drawn.filter((layout) => layout.ground === ground);
           return (
             <li key={ground ?? ''} className="ground-row">
               <div className="screen-head">
@@ -73,6 +80,14 @@ export function GroundsScreen({
           {words.add.title}
         </Button>
       )}
+      <PutAwayPart
+        things={away.map(({ ground, name }) => ({
+          id: ground,
+          name,
+          shown: <Link href={groundAddress(ground)}>{name}</Link>,
+        }))}
+        onBack={(ground) => onAway(ground, false)}
+      />
     </section>
   );
 }

@@ -1,5 +1,6 @@
 import { distanceBetweenM, type Layout } from '@sedgeline/engine/ground';
 import { Link } from 'wouter';
+import { Button } from '../../parts/button.tsx';
 import { GroundCard } from '../../parts/field-card/ground-card.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 
@@ -9,12 +10,14 @@ export function LayoutTile({
   name,
   href,
   note,
+  onPutAway,
 }: {
   readonly layout: Layout;
   readonly name: string;
   readonly href: string;
   /** What is said of it in place of figures. */
   readonly note?: string;
+  readonly onPutAway?: () => void;
 }) {
   const { ground } = useWords();
   const from = layout.sendFrom ?? layout.handlerAt;
@@ -27,6 +30,16 @@ export function LayoutTile({
         <Link href={href}>{name}</Link>
       </p>
       <p className="soft layout-tile-note">{note ?? figures}</p>
+      {onPutAway && (
+        <Button
+          look="quiet"
+          className="layout-tile-away"
+          aria-label={ground.away.putOf(name)}
+          onClick={onPutAway}
+        >
+          {ground.away.put}
+        </Button>
+      )}
     </li>
   );
 }
