@@ -3,6 +3,7 @@ import { useWords, WordsProvider } from './parts/words-context.tsx';
 import { BackPlace, SessionBackPlace } from './places/back-place.tsx';
 import { DogPlace } from './places/dog-place.tsx';
 import { DogsPlace } from './places/dogs-place.tsx';
+import { FilmPlace } from './places/film-place.tsx';
 import { Framed } from './places/framed.tsx';
 import { GroundPlace, GroundsPlace, LayoutPlace } from './places/ground-place.tsx';
 
@@ -33,6 +34,9 @@ export function App() {
         <Route path="/back">{() => <BackPlace />}</Route>
         <Route path="/back/:session">
           {({ session }) => <SessionBackPlace session={decodeURIComponent(session)} />}
+        </Route>
+        <Route path="/film/:session">
+          {({ session }) => <FilmPlace session={decodeURIComponent(session)} />}
         </Route>
         <Route path="/grounds">{() => <GroundsPlace />}</Route>
         <Route path="/grounds/:ground">{({ ground }) => <GroundPlace ground={groundOf(ground)} />}</Route>

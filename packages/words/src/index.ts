@@ -2,6 +2,7 @@ export type { ToldCareCaution } from './care.ts';
 export type { Caution } from './cautions.ts';
 export type { Dialect } from './dialect.ts';
 export { type FailureWords, STORE_FAILURE_CODES, type StoreFailureCode } from './failures.ts';
+export { FILM_MARK_CODES, type FilmMarkName, type ToldFigures, type ToldFilm } from './film.ts';
 export type { ToldLayoutWarning } from './layout.ts';
 export type { ToldSoundNote, ToldSoundProblem } from './listen.ts';
 export { type FoundPattern, PATTERN_CODES, type PatternCode } from './patterns.ts';
@@ -17,6 +18,7 @@ export {
   type RuleWhyCode,
 } from './rule-codes.ts';
 export type { FieldFault } from './screens/dogs.ts';
+export type { FilmFault, FilmPlaceFrom } from './screens/film.ts';
 export type { GroundFault } from './screens/ground.ts';
 export type { PlaceFault } from './screens/ground-editor.ts';
 export type { WalkFault } from './screens/ground-walk.ts';

@@ -5,6 +5,7 @@ import { chanceWords } from './chances.ts';
 import { changeWords } from './changes.ts';
 import type { Dialect } from './dialect.ts';
 import { failureWords } from './failures.ts';
+import { filmFigureWords } from './film.ts';
 import { layoutWords } from './layout.ts';
 import { listenWords } from './listen.ts';
 import { patternWords } from './patterns.ts';
@@ -15,6 +16,7 @@ import { ruleWords } from './rules.ts';
 import { backWords } from './screens/back.ts';
 import { dogWords } from './screens/dog.ts';
 import { dogsWords } from './screens/dogs.ts';
+import { filmWords } from './screens/film.ts';
 import { groundWords } from './screens/ground.ts';
 import { keepingWords } from './screens/keeping.ts';
 import { planScreenWords } from './screens/plan-screen.ts';
@@ -48,6 +50,7 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
   const time = timeWords(t);
   const cautions = cautionWords(t);
   const why = whyWords(t, trade, chances, changes);
+  const filmFigures = filmFigureWords(t, trade, ask, time);
   return {
     tongue: t,
     trade,
@@ -77,6 +80,8 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
     keeping: keepingWords(t),
     dogs: dogsWords(t),
     dog: dogWords(t),
+    film: filmWords(t, time, filmFigures),
+    filmFigures,
     ground: groundWords(t),
     progress: progressWords(t, ask, chances, time),
     proofing: proofingWords(t, trade, chances, time),

@@ -1,5 +1,6 @@
 import type { Skill } from '@sedgeline/engine/ability';
 import type {
+  FilmBenchView,
   GoalForecastView,
   PatternsView,
   PlanView,
@@ -85,6 +86,7 @@ export const seasonOf = (dog: string): Promise<SeasonView | null> => worker().se
 export const forecastOf = (goal: string, perWeek: number | null): Promise<GoalForecastView | null> =>
   worker().forecast({ goal, perWeek });
 export const groundsOf = (): Promise<GroundsView> => worker().grounds();
+export const filmBenchOf = (session: string): Promise<FilmBenchView | null> => worker().filmBench(session);
 export const sessionsBack = (): Promise<SessionsView> => worker().sessions();
 export const sessionBackOf = (session: string): Promise<SessionBackView | null> =>
   worker().sessionBack(session);

@@ -19,6 +19,7 @@ import type {
 } from '@sedgeline/projections';
 import type { BroughtBack } from '@sedgeline/words';
 import type { BackCalls } from './back-desk.ts';
+import type { FilmCalls } from './film-desk.ts';
 import type { GroundCalls } from './ground-desk.ts';
 import type { PlanningCalls } from './planning-desk.ts';
 
@@ -151,7 +152,7 @@ export type KennelPush =
   | { readonly view: 'behind'; readonly record: RecordName; readonly behindMs: number }
   | { readonly view: 'record-left'; readonly record: RecordName };
 
-type DeskCalls = BackCalls & GroundCalls & PlanningCalls;
+type DeskCalls = BackCalls & FilmCalls & GroundCalls & PlanningCalls;
 
 /** What the screens may ask of the worker. */
 export type KennelCalls = DeskCalls & {

@@ -3,6 +3,7 @@ import { patternsOfDog, progressOfDog, proofingOfDog, whyInKennel } from '@sedge
 import { backCalls } from './back-desk.ts';
 import { factsToBringBack } from './bring-back.ts';
 import { openSessionOf } from './checkpoint.ts';
+import { filmCalls } from './film-desk.ts';
 import { groundCalls } from './ground-desk.ts';
 import type { KennelCalls, KennelPush, RecordName } from './kennel-calls.ts';
 import { type OpenRecord, openRecord, type RecordDoors } from './open-record.ts';
@@ -124,6 +125,7 @@ export function createKennelHost(doors: HostDoors): KennelHost {
 
   const calls: KennelCalls = {
     ...backCalls(() => inUse().kennel),
+    ...filmCalls(() => inUse().kennel),
     ...groundCalls(() => inUse().kennel),
     ...planningCalls(() => inUse().kennel, nowMs),
     open: async (name) => {

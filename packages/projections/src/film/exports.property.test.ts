@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
-import { WebVTTParser } from 'webvtt-parser';
+import webvtt from 'webvtt-parser';
 import entities from 'webvtt-parser/html-entities.json';
 import { clipsOfFilm } from './clips-of-film.ts';
 import { captionsOfFilm } from './film-captions.ts';
@@ -47,7 +47,7 @@ const cue = fc
 
 /** What the judge reads: it knows no references but the spec's, and hands back the text they stand for. */
 function readBack(vtt: string) {
-  const { cues, errors } = new WebVTTParser(entities).parse(vtt, 'metadata');
+  const { cues, errors } = new webvtt.WebVTTParser(entities).parse(vtt, 'metadata');
   return { cues, errors };
 }
 const toMs = (s: number): number => Math.round(s * 1000);
@@ -82,7 +82,7 @@ describe('WebVTT, read back by another program', () => {
       fc.property(hostile, (text) => {
         const vtt = vttText([{ startS: 0, endS: 1, text }]);
         for (const mode of ['captions', 'chapters'] as const) {
-          const { cues, errors } = new WebVTTParser(entities).parse(vtt, mode);
+          const { cues, errors } = new webvtt.WebVTTParser(entities).parse(vtt, mode);
           expect(errors).toEqual([]);
           const texts = cues[0]?.tree.children.map(({ type, value }) => [type, value]);
           expect(texts).toEqual([['text', shownLines(text).join('\n') || '-']]);

@@ -10,7 +10,7 @@ declare module 'webvtt-parser' {
     readonly text: string;
     readonly tree: { readonly children: readonly CueText[] };
   }
-  export class WebVTTParser {
+  class WebVTTParser {
     /** `entities`: named character references as HTML has them; left out, a handful of them. */
     constructor(entities?: Readonly<Record<string, string>>);
     parse(
@@ -18,4 +18,6 @@ declare module 'webvtt-parser' {
       mode: 'metadata' | 'captions' | 'chapters',
     ): { readonly cues: readonly ReadCue[]; readonly errors: readonly { readonly message: string }[] };
   }
+  const parser: { readonly WebVTTParser: typeof WebVTTParser };
+  export default parser;
 }

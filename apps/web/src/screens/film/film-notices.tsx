@@ -1,0 +1,104 @@
+import type { FilmFault } from '@sedgeline/words';
+import { Button } from '../../parts/button.tsx';
+import { Notice } from '../../parts/notice.tsx';
+import { useWords } from '../../parts/words-context.tsx';
+import type { PlayerNow } from './film-player.ts';
+import type { Known } from './known-film.ts';
+import type { FilmBench } from './use-film-bench.ts';
+import type { FilmFile } from './use-film-file.ts';
+import { usePlayer, usePlayerNow } from './use-player.ts';
+
+/** What is to be told of the file that is open: which film it is, how far its fingerprint is, and what is wrong with it. */
+export function FilmNotices({ bench, file }: { readonly bench: FilmBench; readonly file: FilmFile }) {
+  const { film: words } = useWords();
+  const { known, stopHash, link } = bench;
+  const { hash } = file;
+  const tone = known?.kind === 'another' || known?.kind === 'taken-off' ? 'care' : 'plain';
+  return (
+    <div className="film-notices">
+      {known !== null && (
+        <Notice
+          tone={tone}
+          action={
+            known.kind === 'taken-off' && (
+              <Button onClick={() => link(known.film, true)}>{words.films.bringBack(known.film.name)}</Button>
+            )
+          }
+        >
+          <span data-known={known.kind}>
+            <KnownSaid known={known} name={file.file.name} />
+          </span>
+        </Notice>
+      )}
+      {hash.kind === 'working' && (
+        <div className="film-hash">
+          <label>
+            {words.hash.progress(hash.share, hash.leftS)}
+            <progress max={1} value={hash.share} />
+          </label>
+          <Button look="quiet" onClick={stopHash}>
+            {words.hash.stop}
+          </Button>
+        </div>
+      )}
+      {hash.kind === 'stopped' && <Notice>{words.fault('no-hash')}</Notice>}
+      {hash.kind === 'failed' && <Notice tone="care">{words.fault('not-read')}</Notice>}
+    </div>
+  );
+}
+
+function KnownSaid({ known, name }: { readonly known: Known; readonly name: string }) {
+  const { known: words } = useWords().film;
+  switch (known.kind) {
+    case 'known':
+      return words.known(known.film.name);
+    case 'renamed':
+      return words.renamed(name, known.film.name);
+    case 'by-name':
+      return words.byName(known.film.name);
+    case 'checking':
+      return words.checking(known.film.name);
+    case 'taken-off':
+      return words.takenOff(known.film.name);
+    case 'another':
+      return known.wanted === null ? words.fresh : words.another(known.wanted.name, known.wanted.bytes, name);
+    case 'fresh':
+      return words.fresh;
+  }
+}
+
+/** What is wrong with the picture, and the way on. */
+export function FilmFaults({ file }: { readonly file: FilmFile }) {
+  const { film: words } = useWords();
+  const player = usePlayer();
+  const picture = usePlayerNow((now) => now.picture);
+  const brokenAtS = usePlayerNow((now) => now.brokenAtS);
+  const faults = filmFaults(file, picture, brokenAtS);
+  const coding = typeof file.index === 'string' ? null : file.index.coding;
+  return faults.map((fault) => (
+    <Notice
+      key={fault}
+      tone={fault === 'no-sound' || fault === 'no-index' ? 'plain' : 'care'}
+      action={fault === 'breaks-off' && <Button onClick={() => player.goOn()}>{words.again}</Button>}
+    >
+      <span data-fault={fault}>{words.fault(fault, { coding, atS: brokenAtS ?? 0 })}</span>
+    </Notice>
+  ));
+}
+
+/** Everything that is wrong with a film, the worst first; of a film that shows no picture only that. */
+export function filmFaults(
+  { index }: Pick<FilmFile, 'index'>,
+  picture: PlayerNow['picture'],
+  brokenAtS: number | null,
+): readonly FilmFault[] {
+  if (picture === 'none') {
+    if (index === 'no-picture') return ['no-picture'];
+    return [index === 'unreadable' ? 'not-a-film' : 'cannot-show'];
+  }
+  const faults: FilmFault[] = [];
+  if (brokenAtS !== null) faults.push('breaks-off');
+  if (index === 'unreadable' || index === 'no-picture') faults.push('no-index');
+  if (typeof index !== 'string' && !index.hasSound) faults.push('no-sound');
+  return faults;
+}
