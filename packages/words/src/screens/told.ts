@@ -64,7 +64,7 @@ export function toldWords(t: Tongue) {
     never: 'Not yet',
     neverHint: '“Not yet” is an answer too: a young dog need not have done any of it.',
     skip: 'Skip',
-    another: 'Tell of another skill',
+    another: 'Tell of a skill',
     change: 'Change',
     changeOf: (skill: string): string => `Change what you told: ${skill}`,
     takeBack: 'Take back',

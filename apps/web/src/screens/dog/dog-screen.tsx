@@ -15,6 +15,9 @@ import { StandingTable } from './standing-table.tsx';
 
 const ToldPart = lazy(() => import('./told/told-part.tsx').then(({ ToldPart: part }) => ({ default: part })));
 
+/** A dog of fewer legs is new to the record: what it did before is asked unasked for, and comes first. */
+const NEW_LEGS = 10;
+
 export interface DogScreenProps {
   /** `null` where no fact names the dog. */
   readonly view: StandingView | null;
@@ -40,6 +43,12 @@ export function DogScreen({ view, patterns, hasOpenSession, nowMs, onWork, onRes
       </section>
     );
   }
+  const isNew = view.legs < NEW_LEGS;
+  const told = (
+    <Suspense fallback={null}>
+      <ToldPart view={view} isNew={isNew} onTell={(skill, answer) => onTell(view.dog, skill, answer)} />
+    </Suspense>
+  );
   return (
     <section className="dog" aria-labelledby="dog-title">
       <div className="dog-head">
@@ -68,9 +77,7 @@ export function DogScreen({ view, patterns, hasOpenSession, nowMs, onWork, onRes
         onRest={(until) => onRest(view.dog, until)}
         onBack={() => onRest(view.dog, null)}
       />
-      <Suspense fallback={null}>
-        <ToldPart view={view} onTell={(skill, answer) => onTell(view.dog, skill, answer)} />
-      </Suspense>
+      {isNew && told}
       {view.skills.length === 0 ? (
         <p className="dog-empty">{words.dog.empty(view.name)}</p>
       ) : (
@@ -102,6 +109,7 @@ export function DogScreen({ view, patterns, hasOpenSession, nowMs, onWork, onRes
           <Honesty honesty={view.honesty} />
         </>
       )}
+      {!isNew && told}
     </section>
   );
 }

@@ -9,8 +9,6 @@ import { ToldForm } from './told-form.tsx';
 
 /** Asked of first where nothing was worked yet: what most lessons begin with (common practice, no source). */
 const ASKED_FIRST: Skill = 'stop';
-/** A dog of fewer legs than this is new to the record: then the questions stand there unasked for. */
-const NEW_LEGS = 10;
 
 /**
  * What a handler tells of a dog that has little record: two questions a skill, which may be skipped, answered later, changed and taken
@@ -18,9 +16,12 @@ const NEW_LEGS = 10;
  */
 export function ToldPart({
   view,
+  isNew,
   onTell,
 }: {
   readonly view: StandingView;
+  /** New to the record: the first questions stand there unasked for. */
+  readonly isNew: boolean;
   /** `null` takes back what was told. */
   readonly onTell: (skill: Skill, answer: ToldAnswer | null) => void;
 }) {
@@ -33,7 +34,7 @@ export function ToldPart({
   const open = SKILLS.filter((skill) => !known.includes(skill));
   const worked = view.skills.filter((one) => !one.known).map(({ skill }) => skill);
   const untold = [...worked, ASKED_FIRST, ...open].find((skill) => open.includes(skill) && !isTold(skill));
-  const unasked = view.legs < NEW_LEGS && told.length === 0 ? (untold ?? null) : null;
+  const unasked = isNew && told.length === 0 ? (untold ?? null) : null;
   const asking = asked === 'skipped' ? null : (asked ?? unasked);
   const title = useRef<HTMLHeadingElement>(null);
   /** The form closes under the finger: the reader goes to the heading. */
