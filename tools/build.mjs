@@ -84,9 +84,14 @@ function buildNodeProgram(name, app, entry, outfile, externalOf) {
   });
 }
 
+/** Four megabytes that the Opus decoder would load to mend speech, were it asked to: it never is. */
+const SPEECH_MENDER = '@wasm-audio-decoders/opus-ml';
+
 /** The command line program: everything in one file, so that it starts at once. */
 export const buildCli = () =>
-  buildNodeProgram('cli', 'apps/cli', 'apps/cli/src/sedgeline.ts', 'apps/cli/dist/sedgeline.mjs', () => []);
+  buildNodeProgram('cli', 'apps/cli', 'apps/cli/src/sedgeline.ts', 'apps/cli/dist/sedgeline.mjs', () => [
+    SPEECH_MENDER,
+  ]);
 
 /** The server: our own code in one file, its packages beside it in node_modules. */
 export const buildServer = () =>
