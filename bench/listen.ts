@@ -1,7 +1,7 @@
 /**
  * How fast is listening, and how much memory does it take? An hour of made field sound at 48 kHz, 16 bits, written once to a temporary file, then
  * `sedgeline listen` on it as a program of its own, start included; beside it the samples alone through a plain short-time transform of 2,048
- * samples every 256, in this process. Times are of the processor. Run on a built program: `npx tsx bench/listen.ts [minutes]`.
+ * samples every 256, and through a general library of sound figures (Meyda) at the same frames, in this process. Times are of the processor. Run on a built program: `npx tsx bench/listen.ts [minutes]`.
  */
 import { spawnSync } from 'node:child_process';
 import { closeSync, mkdtempSync, openSync, rmSync, writeSync } from 'node:fs';
@@ -10,6 +10,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { makeRecording } from '../studies/sound/make-recording.ts';
 import { sceneOf } from '../studies/sound/sets.ts';
+import { createLibraryFigures } from './listen/library-figures.ts';
 import { createPlainTransform } from './listen/plain-transform.ts';
 
 const MINUTES = Number(process.argv[2] ?? 60);
@@ -60,16 +61,23 @@ try {
   if (child.status !== 0) throw new Error(child.stderr);
   const { cpuS, mib } = JSON.parse(child.stderr) as { cpuS: number; mib: number };
   const heard = JSON.parse(child.stdout) as { whistles: unknown[]; clicks: unknown[]; durationS: number };
+  /** Processor time of all of the sound, pushed part by part. */
+  const timeOf = (push: (samples: Float32Array) => void): number => {
+    const from = process.cpuUsage();
+    for (let k = 0; k < times; k++) push(parts[k % parts.length]!);
+    const { user, system } = process.cpuUsage(from);
+    return (user + system) / 1e6;
+  };
   const plain = createPlainTransform();
-  const from = process.cpuUsage();
-  for (let k = 0; k < times; k++) plain.push(parts[k % parts.length]!);
-  const { user, system } = process.cpuUsage(from);
-  const plainS = (user + system) / 1e6;
+  const plainS = timeOf(plain.push);
+  const library = createLibraryFigures(RATE);
+  const libraryS = timeOf(library.push);
   process.stdout.write(
     [
       `${heard.durationS} s of sound: ${heard.whistles.length} blasts, ${heard.clicks.length} clicks`,
       `listen, start included: ${cpuS.toFixed(1)} s, ${(heard.durationS / cpuS).toFixed(0)} times real time, ${mib.toFixed(0)} MiB at most`,
       `plain transform alone: ${plainS.toFixed(1)} s, ${(heard.durationS / plainS).toFixed(0)} times real time (loudest ${plain.loudest().toFixed(0)}); ratio ${(plainS / cpuS).toFixed(2)}`,
+      `Meyda's figures alone: ${libraryS.toFixed(1)} s, ${(heard.durationS / libraryS).toFixed(0)} times real time (flattest ${library.flattest().toExponential(1)}); ratio ${(libraryS / cpuS).toFixed(2)}`,
       '',
     ].join('\n'),
   );
