@@ -72,6 +72,42 @@ describe("a kennel's own priors", () => {
     expect(stated(second)).toEqual(stated(first));
   });
 
+  it('hear what was told of the dogs at its place: fed in any pieces, later or at once, with a note or without', () => {
+    const told = [3, 60, 210, 380].map((place, n): Fact => {
+      // Half a minute after some rep: in the middle of a session, before the fit and after it.
+      const at = new Date(Date.parse(FACTS[place]!.at) + 30_000).toISOString();
+      const body = {
+        dog: `dog-${n % 3}`,
+        skill: 'stop',
+        farthestM: 40 * n,
+        ...(n === 2 ? { withdrawn: true } : {}),
+      };
+      return { id: `told-${n}`, kind: 'level-stated', at, body };
+    });
+    const facts = [...FACTS, ...told].sort((a, b) => (a.at < b.at ? -1 : 1));
+    const whole = kennelOf(facts);
+    expect(whole.timeline().own.fits.length).toBe(1);
+    expect(stated(whole)).not.toEqual(stated(kennelOf(FACTS)));
+    const pieces = createKennel();
+    for (let from = 0; from < facts.length; from += 37) {
+      pieces.add(facts.slice(from, from + 37));
+      pieces.timeline();
+    }
+    const late = createKennel();
+    late.add(FACTS);
+    late.timeline();
+    late.add(told);
+    const noted = kennelOf(facts, { fits: 'later' });
+    noted.timeline();
+    const fitNotes = fitAll(noted);
+    const walkNote: unknown = JSON.parse(JSON.stringify(noted.walkNote()));
+    const opened = kennelOf(facts, { fits: 'later', fitNotes, walkNote });
+    for (const kennel of [pieces, late, noted, opened]) {
+      expect(kennel.timeline().filter.snapshot()).toEqual(whole.timeline().filter.snapshot());
+      expect(stated(kennel)).toEqual(stated(whole));
+    }
+  });
+
   it('are let go when an older fact changes the reps they came from', () => {
     const kennel = kennelOf(FACTS, { fits: 'later' });
     kennel.timeline();
