@@ -1,17 +1,19 @@
 import type { Coder } from './coders.ts';
 import { makeRecording } from './make-recording.ts';
-import type { Detector, Recording } from './recording.ts';
+import type { Detector, Recording, Truth } from './recording.ts';
 import { type Counts, count, figures, noCounts } from './score.ts';
 import { type Condition, judgedSnrDb, type SetName, sceneOf } from './sets.ts';
 import { AIMS, missedAims } from './wanted.ts';
 
-/** Counts of a detector over some recordings of one condition; the detector may be made for the recording, as the wrong ones are. */
+/** Counts of a detector over some recordings of one condition; the detector may be made for the recording, as the wrong ones are. `askedOf` may
+ * put blasts out of the judged ratios. */
 export function judgeCondition(
   detectorFor: (recording: Recording) => Detector,
   set: SetName,
   condition: Condition,
   recordings: number,
   coder: Coder | null = null,
+  askedOf: (truth: Truth) => Truth = (truth) => truth,
 ): Counts {
   const counts = noCounts();
   for (let index = 0; index < recordings; index++) {
@@ -19,7 +21,7 @@ export function judgeCondition(
     const recording = coder === null ? made : { ...made, ...coder(made) };
     const heard = detectorFor(recording)(recording.samples, recording.sampleRateHz);
     const lastsS = recording.samples.length / recording.sampleRateHz;
-    count(counts, recording.truth, heard, lastsS, judgedSnrDb(condition, index));
+    count(counts, askedOf(recording.truth), heard, lastsS, judgedSnrDb(condition, index));
   }
   return counts;
 }

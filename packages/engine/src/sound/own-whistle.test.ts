@@ -22,11 +22,11 @@ describe('the own whistle', () => {
     expect(apart.spread).toBeGreaterThan(one.spread);
   });
 
-  it('speaks for its own pitch, within bounds, and a little against others', () => {
+  it('speaks for its own pitch, within bounds, and against others', () => {
     const own = learnOwnWhistle([3000, 3010, 2990])!;
-    expect(ownPitchLogOdds(own, 3000)).toBe(2);
-    // Far away only the share of other blasts is left: ln 0.4 = -0.916.
-    expect(ownPitchLogOdds(own, 5000)).toBeCloseTo(-0.916, 3);
+    expect(ownPitchLogOdds(own, 3000)).toBe(2.5);
+    // Far away only the share of other blasts is left: ln 0.05 = -2.996.
+    expect(ownPitchLogOdds(own, 5000)).toBeCloseTo(-2.996, 3);
     expect([isOwn(own, 3005), isOwn(own, 3300)]).toEqual([true, false]);
   });
 

@@ -8,11 +8,11 @@ export interface OwnWhistle {
 const USUAL_SPREAD = 0.015;
 const PRIOR_WEIGHT = 4;
 /** Of the blasts in a handler's recording, the share taken to be the handler's own before anything is heard (our judgement, 2026). */
-const OWN_SHARE = 0.6;
+const OWN_SHARE = 0.95;
 /** The band in which any other blast may lie is taken to be evenly filled in its logarithm. */
 const BAND_LOG_WIDTH = Math.log(7200 / 1500);
 /** Its pitch alone does not make a blast. */
-const MOST_LOG_ODDS = 2;
+const MOST_LOG_ODDS = 2.5;
 const OWN_WITHIN_SPREADS = 3;
 
 /**
