@@ -19,7 +19,7 @@ export function soundKind(head: Uint8Array): SoundKind {
   return first === 0xff && (second & 0xe0) === 0xe0 && (second & 0x06) !== 0 ? 'mp3' : 'other';
 }
 
-/** Frames that the head of a FLAC file promises (36 bits from the 22nd byte, RFC 9639); null where it leaves them open. */
+/** Frames that the head of a FLAC file promises (36 bits from the 22nd byte on [RFC9639]); null where it leaves them open. */
 export function promisedFlacFrames(head: Uint8Array): number | null {
   if (head.length < 26) return null;
   const frames = (head[21]! & 0x0f) * 2 ** 32 + new DataView(head.buffer, head.byteOffset).getUint32(22);
