@@ -16,7 +16,7 @@ it('knows every ground and every layout as it was drawn last, the latest first',
   await host.calls.append([{ kind: 'layout-drawn', body: again }]);
   const view = await host.calls.grounds();
   expect(view.grounds).toEqual([
-    { ground: 'g', name: 'Long Acre', at: { latDeg: 52, lonDeg: -1 }, note: null },
+    { ground: 'g', name: 'Long Acre', at: { latDeg: 52, lonDeg: -1 }, note: null, isPutAway: false },
   ]);
   expect(view.layouts.map(({ layout, ground, name }) => [layout, ground, name])).toEqual([
     ['a', 'g', 'Wall end'],
