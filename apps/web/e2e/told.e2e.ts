@@ -105,6 +105,8 @@ for (const theme of ['sun', 'dusk'] as const) {
     await startFirst(page, 'Wren');
     await toDog(page);
     await expect(form(page)).toBeVisible();
+    await page.setViewportSize({ width: 360, height: 740 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
     await form(page)
       .getByRole('radio', { name: told.ground('known', 'Wren') })
