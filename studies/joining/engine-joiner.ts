@@ -15,7 +15,7 @@ export const engineJoiner: Joiner = {
       const best = joined.wants[n]?.[0];
       const call = best === undefined ? undefined : calls[best.call];
       if (best === undefined || call === undefined || best.sureness < 0.3) return [];
-      return [{ rep, leg, startS: call.startS, isSure: best.sureness >= SURE_FROM }];
+      return [{ rep, leg, startS: call.startS, isSure: best.sureness >= SURE_FROM && !joined.isCrowded }];
     });
   },
 };

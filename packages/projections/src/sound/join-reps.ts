@@ -24,7 +24,7 @@ export interface ProposedJoin {
   readonly wanted: LegWant['kind'];
   /** The likeliest first. */
   readonly candidates: readonly JoinCandidate[];
-  /** Sure enough to be proposed; else it is asked. */
+  /** Sure enough to be proposed, and not among others with the same whistle; else it is asked. */
   readonly isSure: boolean;
 }
 
@@ -74,7 +74,9 @@ export function joinReps(
       const candidates = (joined.wants[n] ?? []).map(({ call, sureness }) => ({ ...calls[call]!, sureness }));
       const [best] = candidates;
       if (best === undefined || best.sureness < ASKED_FROM) return [];
-      return [{ rep, leg, wanted: kind, candidates, isSure: best.sureness >= SURE_FROM }];
+      return [
+        { rep, leg, wanted: kind, candidates, isSure: best.sureness >= SURE_FROM && !joined.isCrowded },
+      ];
     }),
     untimed: reps.length - timed.length,
   };

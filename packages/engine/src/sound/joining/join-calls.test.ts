@@ -107,3 +107,19 @@ describe('joining', () => {
     expect(() => joinCalls({ ...none, lengthS: 0 })).toThrow(RangeError);
   });
 });
+
+describe('among others with the same whistle', () => {
+  const own = { pitchHz: 3000, spread: 0.015 };
+  const starts = { atS: 5000, withinS: 2 };
+  const others = [20, 90, 120, 180, 230, 260, 300, 420, 450, 540];
+  it('is crowded where most blasts of it are nobody’s, and not where they are of another pitch', () => {
+    const joined = (pitchHz: number) => {
+      const calls = soundCalls([
+        ...BLOWN_S.map((atS) => blast(atS, 0.6)),
+        ...others.map((atS) => blast(atS, 0.6, pitchHz)),
+      ]);
+      return joinCalls({ wants: SIX, calls, lengthS: 600, starts, own }).isCrowded;
+    };
+    expect([joined(3000), joined(4100)]).toEqual([true, false]);
+  });
+});

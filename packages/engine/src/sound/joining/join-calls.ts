@@ -1,4 +1,4 @@
-import type { OwnWhistle } from '../own-whistle.ts';
+import { isOwn, type OwnWhistle } from '../own-whistle.ts';
 import { alignInOrder } from './align-in-order.ts';
 import { pitchesToTry, pitchWeight } from './own-pitch.ts';
 import type { CallKind, SoundCall } from './sound-calls.ts';
@@ -30,6 +30,8 @@ export interface JoinedCalls {
   /** What the clock of the taps shows at the beginning of the sound, the usual lateness of the thumb included: middle and one standard deviation. */
   readonly shiftS: number;
   readonly shiftSpreadS: number;
+  /** More than two in five of the long blasts of the likeliest own pitch belong to none of the wants: others blow the same whistle, and no join is sure. */
+  readonly isCrowded: boolean;
 }
 
 /** A join of this sureness may be proposed unasked; the study holds it to hardly ever being wrong. */
@@ -37,9 +39,9 @@ export const SURE_FROM = 0.97;
 
 /**
  * Clocks and thumbs are weighed by this power of their evidence: the laws are guesses, and the likeliest clock of a field full of whistles
- * is too often a wrong one. Chosen with `SURE_FROM` on made sessions of seeds 1, 2 and 9; the page is of another.
+ * is too often a wrong one. Chosen with `SURE_FROM` on made sessions of seeds 1 to 4 and 9; the page is of another.
  */
-const TRUST = 0.5;
+const TRUST = 0.7;
 
 /** A thumb's own scatter is one of these, seconds, and its usual lateness some seconds (our judgement, 2026). */
 const THUMBS_S = [1, 2.5, 6] as const;
@@ -51,6 +53,7 @@ const FINE_STEP_S = 0.6;
 /** Clocks and pitches less likely than the best by more than e to this are let fall. */
 const LET_FALL = { coarse: 18, pitch: 9 } as const;
 const LEAST_SURENESS = 0.01;
+const CROWDED_FROM = 0.4;
 
 /**
  * Joins calls to the reps they were blown for: sums over every pairing in order, every clock offset in bounds (a grid), three thumbs and
@@ -64,7 +67,12 @@ export function joinCalls(joining: Joining): JoinedCalls {
   if (!(lengthS > 0)) throw new RangeError(`lengthS: expected > 0, got ${lengthS}`);
   const nothing = wants.map(() => []);
   if (wants.length === 0 || calls.length === 0)
-    return { wants: nothing, shiftS: joining.starts?.atS ?? 0, shiftSpreadS: joining.starts?.withinS ?? 0 };
+    return {
+      wants: nothing,
+      shiftS: joining.starts?.atS ?? 0,
+      shiftSpreadS: joining.starts?.withinS ?? 0,
+      isCrowded: false,
+    };
   const bounds = shiftBounds(joining);
   const rough = tableOf(
     joining,
@@ -95,7 +103,9 @@ export function joinCalls(joining: Joining): JoinedCalls {
     joining,
     callsPerS(joining, (call) => left[call]!),
   );
-  return weighed(joining, table, bounds, [...shifts], pitches);
+  const likeliest = rough.pitches[best.pitch] ?? null;
+  const isCrowded = shareLeftOver(calls, left, likeliest) > CROWDED_FROM;
+  return { ...weighed(joining, table, bounds, [...shifts], pitches), isCrowded };
 }
 
 function weighed(
@@ -104,7 +114,7 @@ function weighed(
   { logPrior }: ReturnType<typeof shiftBounds>,
   shifts: readonly number[],
   pitches: readonly number[],
-): JoinedCalls {
+): Omit<JoinedCalls, 'isCrowded'> {
   const share = new Float64Array(wants.length * calls.length);
   let most = Number.NEGATIVE_INFINITY;
   let [sum, sumShift, sumSquare] = [0, 0, 0];
@@ -178,6 +188,14 @@ function tableOf({ wants, calls, lengthS, own }: Joining, perS: Record<CallKind,
       return { logSum: logSum + logOthers[pitch]!, share };
     },
   };
+}
+
+/** Of the long blasts of one whistle (of all, where it is not known) the share that no want accounts for. */
+function shareLeftOver(calls: readonly SoundCall[], left: readonly number[], own: OwnWhistle | null): number {
+  const his = calls.flatMap(({ kind, pitchHz }, n) =>
+    kind === 'long' && (own === null || isOwn(own, pitchHz)) ? [left[n]!] : [],
+  );
+  return his.length === 0 ? 0 : his.reduce((sum, one) => sum + one, 0) / his.length;
 }
 
 /** How often a call of each kind comes that nobody wanted: as many as are left over, and one more. */
