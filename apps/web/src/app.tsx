@@ -7,6 +7,7 @@ import { FilmPlace } from './places/film-place.tsx';
 import { Framed } from './places/framed.tsx';
 import { GroundPlace, GroundsPlace, LayoutPlace } from './places/ground-place.tsx';
 
+import { ListenPlace } from './places/listen-place.tsx';
 import { PlanChoicePlace, PlanPlace } from './places/plan-place.tsx';
 import { SeasonPlace } from './places/season-place.tsx';
 import { SetupPlace } from './places/setup-place.tsx';
@@ -34,6 +35,9 @@ export function App() {
         <Route path="/back">{() => <BackPlace />}</Route>
         <Route path="/back/:session">
           {({ session }) => <SessionBackPlace session={decodeURIComponent(session)} />}
+        </Route>
+        <Route path="/back/:session/listen">
+          {({ session }) => <ListenPlace session={decodeURIComponent(session)} />}
         </Route>
         <Route path="/film/:session">
           {({ session }) => <FilmPlace session={decodeURIComponent(session)} />}

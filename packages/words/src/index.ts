@@ -23,6 +23,7 @@ export type { GroundFault } from './screens/ground.ts';
 export type { PlaceFault } from './screens/ground-editor.ts';
 export type { WalkFault } from './screens/ground-walk.ts';
 export type { BroughtBack } from './screens/keeping.ts';
+export type { ToldFileFault } from './screens/listen.ts';
 export type { ToldChange } from './screens/rep-history.ts';
 export type { VoiceFault } from './screens/voice.ts';
 export type { StepSize } from './steps.ts';

@@ -19,6 +19,7 @@ import { dogsWords } from './screens/dogs.ts';
 import { filmWords } from './screens/film.ts';
 import { groundWords } from './screens/ground.ts';
 import { keepingWords } from './screens/keeping.ts';
+import { listenScreenWords } from './screens/listen.ts';
 import { planScreenWords } from './screens/plan-screen.ts';
 import { progressWords } from './screens/progress.ts';
 import { proofingWords } from './screens/proofing.ts';
@@ -75,6 +76,7 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
     weather: weatherWords(t),
     whistle: whistleWords(t),
     listen: listenWords(t),
+    listenScreen: listenScreenWords(t, trade),
     shell: shellWords(),
     back: backWords(t, time),
     keeping: keepingWords(t),

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import { useLocation } from 'wouter';
 import { useAppUpdate } from '../devices/app-update.ts';
 import { Button } from '../parts/button.tsx';
+import { ListeningBar } from '../parts/listening-bar.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { useWords } from '../parts/words-context.tsx';
 import type { PlaceName } from '../screens/shell/place-icon.tsx';
@@ -42,6 +43,7 @@ function Banners() {
       {fault !== null && <Notice tone="care">{work.fault(fault)}</Notice>}
       {damage > 0 && <Notice tone="care">{work.damage(damage)}</Notice>}
       <KeepingNews />
+      <ListeningBar />
       <NotSavedBar />
       {isWaiting && !hasOpenSession && (
         <Notice action={<Button onClick={take}>{shell.takeNewVersion}</Button>}>{shell.newVersion}</Notice>

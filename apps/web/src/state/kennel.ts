@@ -15,6 +15,7 @@ import type {
 } from '@sedgeline/projections';
 import type { GroundsView } from '../workers/ground-desk.ts';
 import type { KennelCalls, KennelPush, RecordName, Tap, TapAnswer } from '../workers/kennel-calls.ts';
+import type { ListenCalls } from '../workers/listen-desk.ts';
 import type { PlanningCalls } from '../workers/planning-desk.ts';
 import { callThrough, type Remote } from '../workers/rpc.ts';
 import { startWorker } from './kennel-port.ts';
@@ -90,6 +91,8 @@ export const filmBenchOf = (session: string): Promise<FilmBenchView | null> => w
 export const sessionsBack = (): Promise<SessionsView> => worker().sessions();
 export const sessionBackOf = (session: string): Promise<SessionBackView | null> =>
   worker().sessionBack(session);
+/** The calls of Listen, as they are. */
+export const listenDesk = (): Remote<ListenCalls> => worker();
 export const refreshWork = (): Promise<void> => worker().refresh();
 export const retrySaving = (): Promise<{ readonly saved: boolean }> => worker().retry();
 export const factsAsLines = (): Promise<string> => worker().factsAsLines();

@@ -21,6 +21,7 @@ import type { BroughtBack } from '@sedgeline/words';
 import type { BackCalls } from './back-desk.ts';
 import type { FilmCalls } from './film-desk.ts';
 import type { GroundCalls } from './ground-desk.ts';
+import type { ListenCalls } from './listen-desk.ts';
 import type { PlanningCalls } from './planning-desk.ts';
 
 /** Which record is in use: one's own, or the invented one. They never share a database. */
@@ -152,7 +153,7 @@ export type KennelPush =
   | { readonly view: 'behind'; readonly record: RecordName; readonly behindMs: number }
   | { readonly view: 'record-left'; readonly record: RecordName };
 
-type DeskCalls = BackCalls & FilmCalls & GroundCalls & PlanningCalls;
+type DeskCalls = BackCalls & FilmCalls & GroundCalls & ListenCalls & PlanningCalls;
 
 /** What the screens may ask of the worker. */
 export type KennelCalls = DeskCalls & {

@@ -6,6 +6,7 @@ import { openSessionOf } from './checkpoint.ts';
 import { filmCalls } from './film-desk.ts';
 import { groundCalls } from './ground-desk.ts';
 import type { KennelCalls, KennelPush, RecordName } from './kennel-calls.ts';
+import { listenCalls } from './listen-desk.ts';
 import { type OpenRecord, openRecord, type RecordDoors } from './open-record.ts';
 import { planningCalls } from './planning-desk.ts';
 import type { WorkDesk } from './work-desk.ts';
@@ -127,6 +128,7 @@ export function createKennelHost(doors: HostDoors): KennelHost {
     ...backCalls(() => inUse().kennel),
     ...filmCalls(() => inUse().kennel),
     ...groundCalls(() => inUse().kennel),
+    ...listenCalls(() => inUse().kennel, doors.newId),
     ...planningCalls(() => inUse().kennel, nowMs),
     open: async (name) => {
       await leave();

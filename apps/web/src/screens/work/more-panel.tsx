@@ -25,7 +25,7 @@ interface MorePanelProps {
 
 /** Everything that is not a tap of the pad. It lies over the pad; the card stays in sight and follows. */
 export function MorePanel({ screen, rep, taps, onWhy, onPocket, onClose }: MorePanelProps) {
-  const { work, trade, shell } = useWords();
+  const { work, trade, shell, listenScreen } = useWords();
   const title = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     title.current?.focus({ preventScroll: true });
@@ -61,6 +61,9 @@ export function MorePanel({ screen, rep, taps, onWhy, onPocket, onClose }: MoreP
         <button type="button" aria-keyshortcuts="P" onClick={act(onPocket)}>
           {work.pocket.open}
         </button>
+        <Link href={`/back/${encodeURIComponent(view.session)}/listen`} className="work-link">
+          {listenScreen.live.start}
+        </Link>
         {view.inTurn !== null && <EndTurns inTurn={view.inTurn} />}
       </div>
       <PanelAsk key={`${view.repNumber} ${graded}`} rep={rep} firstOpen={graded} />

@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { canStayAwake } from '../../devices/wake-lock.ts';
 import { useWords } from '../../parts/words-context.tsx';
+import { useLive } from '../../state/live-state.ts';
 import type { WorkScreen } from '../../workers/kennel-calls.ts';
 import { useLongPress } from './use-long-press.ts';
 import { useNow } from './use-now.ts';
@@ -12,7 +13,8 @@ interface PocketScreenProps {
 
 /** Awake, dark and touch-proof: for the pocket. Only a press that is held comes back; keys and remotes go on recording. */
 export function PocketScreen({ screen, onBack }: PocketScreenProps) {
-  const { work, ask } = useWords();
+  const { work, ask, listenScreen } = useWords();
+  const live = useLive((s) => s.running);
   const nowMs = useNow();
   const { view, chosen } = screen;
   const rep = chosen?.rep ?? view.asked;
@@ -48,6 +50,11 @@ export function PocketScreen({ screen, onBack }: PocketScreenProps) {
       {rep !== null && <p className="work-pocket-ask">{ask.rep(rep.legs)}</p>}
       <div className="work-pocket-say">
         <p>{canStayAwake() ? work.pocket.awake : work.pocket.notAwake}</p>
+        {live !== null && (
+          <p data-listening>
+            {listenScreen.live.light} {listenScreen.at(live.doneS)}. {listenScreen.live.pocket}
+          </p>
+        )}
         <p>{work.pocket.keysGoOn}</p>
       </div>
       <button

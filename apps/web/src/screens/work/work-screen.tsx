@@ -1,6 +1,7 @@
 import { type ReactNode, useCallback, useDeferredValue, useEffect, useRef, useState } from 'react';
 import { useWakeLock } from '../../devices/wake-lock.ts';
 import { Announcer } from '../../parts/announcer.tsx';
+import { ListeningBar } from '../../parts/listening-bar.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import { refreshWork, watchSession } from '../../state/kennel.ts';
 import { useKennel } from '../../state/kennel-store.ts';
@@ -59,6 +60,7 @@ export function WorkScreen({ session, news }: { readonly session: string; readon
     >
       <div className="work-news">
         <NotSavedBar />
+        <ListeningBar />
         {news}
       </div>
       <Announcer />

@@ -1,0 +1,112 @@
+import { writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import config from '../../../playwright.config.ts';
+import { expect, test } from './served-app.ts';
+import { fieldWav } from './sounds/made-field.ts';
+import { violations } from './sounds/on-listen.ts';
+import { allWell, exportedFacts, said, startFirst } from './steps.ts';
+
+test.setTimeout(180_000);
+
+const { listenScreen: words, work } = said;
+const { live, result } = words;
+
+/** The browser's made microphone plays this file over and over, in real time. */
+const PLAYED = join(tmpdir(), `sedgeline-field-${process.pid}.wav`);
+writeFileSync(PLAYED, fieldWav(48_000));
+
+test.use({
+  launchOptions: {
+    ...config.use?.launchOptions,
+    args: [
+      ...(config.use?.launchOptions?.args ?? []),
+      '--use-fake-device-for-media-stream',
+      `--use-file-for-fake-audio-capture=${PLAYED}`,
+    ],
+  },
+});
+
+test('the microphone listens while work goes on, in the pocket too; what it heard is joined and kept', async ({
+  page,
+  context,
+}) => {
+  await context.grantPermissions(['microphone']);
+  await page.goto('/');
+  await startFirst(page, 'Greenshank', 'stop');
+  await page.getByRole('button', { name: work.more, exact: true }).click();
+  await page.getByRole('link', { name: live.start }).click();
+  await page.getByRole('checkbox', { name: live.keep }).check();
+  await page.getByRole('button', { name: live.start }).click();
+  const bar = page.locator('.listening-bar');
+  await expect(bar).toHaveAttribute('data-on', 'true');
+  await expect(bar).toHaveAttribute('data-state', 'on');
+  expect(await violations(page), 'listening').toEqual([]);
+  // The bar goes along to Work, and each rep is tapped when its blast was heard.
+  await page.goBack();
+  await expect(bar).toBeVisible();
+  for (const blasts of [1, 2, 3]) {
+    await expect(bar).toContainText(new RegExp(`\\b${blasts} blasts?`), { timeout: 60_000 });
+    await allWell(page);
+  }
+  await page.getByRole('button', { name: work.more, exact: true }).click();
+  await page.getByRole('button', { name: work.pocket.open }).click();
+  await expect(page.locator('[data-listening]')).toContainText(live.pocket);
+  expect(await violations(page), 'in the pocket').toEqual([]);
+  const hold = page.locator('.work-pocket-hold');
+  await hold.dispatchEvent('click', { detail: 0 });
+  await expect(bar).toContainText(live.kept(1).slice(0, 11));
+  await bar.getByRole('button', { name: live.stop }).click();
+  await page.getByRole('link', { name: live.toResult }).click();
+  await page.getByRole('button', { name: live.join }).click();
+  await expect(page.getByRole('heading', { name: result.title })).toBeVisible();
+  const yes = page.getByRole('button', { name: result.yes, exact: true });
+  while (await yes.isVisible()) await yes.click();
+  await page.locator('.listen-foot .button-main').click();
+  await expect(page.locator('.listen-kept li')).toHaveCount(1);
+  const facts = await exportedFacts(page);
+  const heard = facts.find(({ kind }) => kind === 'sound-heard')?.body;
+  expect(heard).toMatchObject({ from: 'microphone' });
+  expect(heard?.bytes).toBeGreaterThan(1000);
+  expect(heard?.sha256).toMatch(/^[0-9a-f]{64}$/);
+  const joins = facts.find(({ kind }) => kind === 'sound-joined')?.body.joins as { rep: string }[];
+  const reps = facts.filter(({ kind }) => kind === 'rep-recorded').map(({ body }) => body.rep);
+  expect(joins.length).toBeGreaterThan(0);
+  for (const { rep } of joins) expect(reps).toContain(rep);
+});
+
+test('what was heard waits over a reload, and can be let go', async ({ page, context }) => {
+  await context.grantPermissions(['microphone']);
+  await page.goto('/');
+  await startFirst(page, 'Redshank', 'stop');
+  await page.getByRole('button', { name: work.more, exact: true }).click();
+  await page.getByRole('link', { name: live.start }).click();
+  await page.getByRole('button', { name: live.start }).click();
+  await expect(page.locator('.listening-bar')).toContainText('0:07', { timeout: 30_000 });
+  await page.reload();
+  await expect(page.locator('.listening-bar')).toHaveCount(0);
+  await page.getByRole('button', { name: live.letGo }).click();
+  await expect(page.getByText(result.gone)).toBeVisible();
+  await page.reload();
+  await expect(page.getByRole('button', { name: live.start })).toBeVisible();
+  await expect(page.getByRole('button', { name: live.join })).toHaveCount(0);
+});
+
+test('a microphone that is refused, or not there, says so and leaves a way on', async ({ page, context }) => {
+  await context.clearPermissions();
+  await page.goto('/');
+  await startFirst(page, 'Knot', 'stop');
+  const session = new URL(page.url()).pathname.split('/').at(-1);
+  await page.goto(`/back/${session}/listen`);
+  await page.getByRole('button', { name: live.start }).click();
+  await expect(page.getByRole('alert')).toHaveText(live.fault('refused'));
+  await expect(page.locator('.listening-bar')).toHaveCount(0);
+  expect(await violations(page), 'refused').toEqual([]);
+  // The world without a microphone, as a browser tells it.
+  await page.evaluate(() => {
+    navigator.mediaDevices.getUserMedia = () => Promise.reject(new DOMException('none', 'NotFoundError'));
+  });
+  await page.getByRole('button', { name: live.start }).click();
+  await expect(page.getByRole('alert')).toHaveText(live.fault('no-microphone'));
+  await expect(page.locator('.listen-file')).toBeVisible();
+});
