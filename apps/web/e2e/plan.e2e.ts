@@ -231,10 +231,12 @@ test('the handler’s own ask breaks a rule: which, why, what would mend it; and
 
 test('minutes, heat and kit plan anew at once; too hot is no plan, and says so', async ({ page }) => {
   const first = await planMoss(page);
-  await page.getByRole('button', { name: planScreen.wish.less(planScreen.wish.minutes) }).click();
-  await expect(cards(page)).not.toHaveCount(first.length);
-  await settled(page);
-  expect(await cards(page).count()).toBeLessThan(first.length);
+  // Five minutes less may be as many reps with shorter ways to walk; ten less are fewer.
+  for (let less = 0; less < 2; less++) {
+    await page.getByRole('button', { name: planScreen.wish.less(planScreen.wish.minutes) }).click();
+    await settled(page);
+  }
+  await expect.poll(() => cards(page).count()).toBeLessThan(first.length);
   await wishes(page, true);
   const air = page.getByLabel(planScreen.wish.airC);
   await air.fill('hot');

@@ -45,7 +45,10 @@ export function judgeThing(
   const atFeet = new Set(thingsAtHandler(layout));
   if (thing === undefined || atFeet.has(thing)) {
     const alone = { ...layout, things: layout.things.filter((each) => each === thing) };
-    return { ...judgeDrawing(alone, words), names };
+    const { lines, warnings } = judgeDrawing(alone, words);
+    // What is said of the drawing as a whole is not said of one thing.
+    const its = thing === undefined ? warnings : warnings.filter(({ about }) => about.includes(id));
+    return { names, lines, warnings: its };
   }
   const others = layout.things.filter((each) => each !== thing && !atFeet.has(each));
   // Markers have no lines of their own, and are in the way of one like anything else.

@@ -90,6 +90,14 @@ describe('a drawing measured', () => {
     }
   });
 
+  it('says of a thing at the handler’s feet that it lies there, and nothing of the drawing as a whole', () => {
+    const layout = { handlerAt: HERE, things: [{ ...post, ...HERE }] };
+    const { names, warnings } = judgeDrawing(layout, words());
+    const about = warnings.filter(({ about }) => about.includes('p'));
+    expect(judgeThing(layout, 'p', names, words()).warnings).toEqual(about);
+    expect(about).toHaveLength(1);
+  });
+
   it('says the same of one thing alone as of all together', () => {
     const kinds = ['post', 'dummy', 'hazard', 'jump', 'other'] as const;
     const place = { eastM: fc.integer({ min: -40, max: 40 }), northM: fc.integer({ min: -5, max: 60 }) };
