@@ -86,7 +86,8 @@ const RANGES: Record<SetName, Ranges> = {
     clickModesHz: [1900, 8000],
     releaseGapS: [0.05, 0.3],
     treesS: [0.03, 0.4],
-    birds: DRAWN_KINDS,
+    // Twice, as there is more to learn from a field full of song.
+    birds: [...DRAWN_KINDS, ...DRAWN_KINDS],
     others: [...COMMON, 'whine', 'squeal', 'twig', 'crickets'],
     sampleRatesHz: [16000, 16000, 22050, 48000],
     ...FIRST_FIELD,
