@@ -24,7 +24,7 @@ export interface FilmRecord {
   readonly ids: readonly string[];
   readonly name: string;
   readonly bytes: number;
-  /** SHA-256 of the file's bytes; `null` while nobody has worked it out. */
+  /** Of all the file's bytes, as `docs/journal.md` has it; `null` while nobody has worked it out. */
   readonly contentHash: string | null;
   readonly lengthS: number | null;
   /** When its first frame was taken, as the file says. */

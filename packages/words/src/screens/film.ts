@@ -10,6 +10,7 @@ export type FilmFault =
   | 'no-picture'
   | 'not-a-film'
   | 'breaks-off'
+  | 'cut-short'
   | 'no-sound'
   | 'no-index'
   | 'not-read'
@@ -42,7 +43,7 @@ export function filmWords(t: Tongue, time: TimeWords, figures: FilmFigureWords) 
       : `about ${t.count(Math.round(leftS / 60), 'minute', 'minutes')} left`;
   const fault = (
     code: FilmFault,
-    more: { readonly coding?: string | null; readonly atS?: number } = {},
+    more: { readonly coding?: string | null; readonly atS?: number; readonly saysS?: number } = {},
   ): string => {
     switch (code) {
       case 'cannot-show': {
@@ -56,6 +57,8 @@ export function filmWords(t: Tongue, time: TimeWords, figures: FilmFigureWords) 
         return 'This file is no film that can be read, or it was cut off before its beginning was whole. Copy it again from the camera; MP4, MOV and WebM are read.';
       case 'breaks-off':
         return `The film breaks off or is damaged at ${filmMoment(more.atS ?? 0)}. What comes before can be used, and every mark is kept. Copying it again from the camera may bring the rest.`;
+      case 'cut-short':
+        return `The film says that it lasts ${filmMoment(more.saysS ?? 0, 0)}, and what is here ends at ${filmMoment(more.atS ?? 0, 0)}. What is here can be used; copying it again from the camera may bring the rest.`;
       case 'no-sound':
         return 'This film has no sound: a whistle can be marked where you see it blown, or not at all.';
       case 'no-index':

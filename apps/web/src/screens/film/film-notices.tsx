@@ -1,8 +1,7 @@
-import type { FilmFault } from '@sedgeline/words';
 import { Button } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { useWords } from '../../parts/words-context.tsx';
-import type { PlayerNow } from './film-player.ts';
+import { filmFaults } from './film-faults.ts';
 import type { Known } from './known-film.ts';
 import type { FilmBench } from './use-film-bench.ts';
 import type { FilmFile } from './use-film-file.ts';
@@ -73,32 +72,19 @@ export function FilmFaults({ file }: { readonly file: FilmFile }) {
   const player = usePlayer();
   const picture = usePlayerNow((now) => now.picture);
   const brokenAtS = usePlayerNow((now) => now.brokenAtS);
-  const faults = filmFaults(file, picture, brokenAtS);
-  const coding = typeof file.index === 'string' ? null : file.index.coding;
-  return faults.map((fault) => (
+  const saysS = usePlayerNow((now) => now.lengthS);
+  const { index } = file;
+  const coding = typeof index === 'string' ? null : index.coding;
+  const endS = typeof index === 'string' ? 0 : index.lengthS;
+  return filmFaults(index, { picture, brokenAtS, lengthS: saysS }).map((fault) => (
     <Notice
       key={fault}
       tone={fault === 'no-sound' || fault === 'no-index' ? 'plain' : 'care'}
       action={fault === 'breaks-off' && <Button onClick={() => player.goOn()}>{words.again}</Button>}
     >
-      <span data-fault={fault}>{words.fault(fault, { coding, atS: brokenAtS ?? 0 })}</span>
+      <span data-fault={fault}>
+        {words.fault(fault, { coding, atS: brokenAtS ?? endS, saysS: saysS ?? 0 })}
+      </span>
     </Notice>
   ));
-}
-
-/** Everything that is wrong with a film, the worst first; of a film that shows no picture only that. */
-export function filmFaults(
-  { index }: Pick<FilmFile, 'index'>,
-  picture: PlayerNow['picture'],
-  brokenAtS: number | null,
-): readonly FilmFault[] {
-  if (picture === 'none') {
-    if (index === 'no-picture') return ['no-picture'];
-    return [index === 'unreadable' ? 'not-a-film' : 'cannot-show'];
-  }
-  const faults: FilmFault[] = [];
-  if (brokenAtS !== null) faults.push('breaks-off');
-  if (index === 'unreadable' || index === 'no-picture') faults.push('no-index');
-  if (typeof index !== 'string' && !index.hasSound) faults.push('no-sound');
-  return faults;
 }

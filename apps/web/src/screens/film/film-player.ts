@@ -61,6 +61,10 @@ export class FilmPlayer {
   #frameS = USUAL_FRAME_S;
   /** Where the film stood when the browser last showed a frame. */
   #handedAtS = Number.NaN;
+  /** Where the film is shown first, once the browser has it. */
+  #beginS = 0;
+  /** The browser is opening the film again: where it is sent meanwhile, it begins. */
+  #isOpening = false;
   #tail: Promise<void> = Promise.resolve();
   #waiting = 0;
 
@@ -79,7 +83,10 @@ export class FilmPlayer {
     on('loadeddata', look);
     on('durationchange', () => video.readyState >= video.HAVE_CURRENT_DATA && look());
     on('ended', () => this.setLoop(this.#now.loop));
-    on('loadeddata', () => void this.seek(0));
+    on('loadeddata', () => {
+      this.#isOpening = false;
+      void this.seek(this.#beginS);
+    });
     if (video.readyState >= video.HAVE_CURRENT_DATA) {
       look();
       void this.seek(video.currentTime);
@@ -141,6 +148,10 @@ export class FilmPlayer {
 
   /** Goes to the frame shown at a moment. */
   seek(atS: number): Promise<void> {
+    if (this.#isOpening) {
+      this.#beginS = atS;
+      return Promise.resolve();
+    }
     const { loop } = this.#now;
     if (loop !== null && (atS < loop.fromS || atS > loop.toS)) this.#change({ loop: null });
     return this.#inTurn(() => this.#goTo(atS));
@@ -166,10 +177,10 @@ export class FilmPlayer {
 
   /** Opens the same film again after it broke off, a second before there. */
   goOn(): void {
-    const backToS = Math.max(0, (this.#now.brokenAtS ?? 0) - 1);
-    this.#video.load();
+    this.#beginS = Math.max(0, (this.#now.brokenAtS ?? 0) - 1);
+    this.#isOpening = true;
     this.#change({ brokenAtS: null });
-    void this.seek(backToS);
+    this.#video.load();
   }
 
   #inTurn(act: () => Promise<void>): Promise<void> {
