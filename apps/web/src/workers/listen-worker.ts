@@ -3,8 +3,9 @@ import { createEar, type Ear } from '../devices/ear.ts';
 import { openSoundFile } from '../devices/sound-file.ts';
 import type { ListenNews, ListenOrder, MicrophoneBatch } from './listen-calls.ts';
 
-/** How often it is told how far it is, milliseconds. */
+/** How often it is told how far it is, milliseconds: a bar that moves, and a clock. */
 const TELL_EVERY_MS = 200;
+const TELL_LIVE_EVERY_MS = 1000;
 /** The microphone was away when its samples are this far behind the clock: the phone was locked, or another program had it. */
 const AWAY_S = 1;
 
@@ -55,7 +56,7 @@ function hearMicrophone(microphone: MessagePort, sampleRateHz: number, own: OwnW
         push(new Float32Array(Math.round(Math.min(1, left) * sampleRateHz)));
     }
     push(samples);
-    if (endsAtMs - toldMs < TELL_EVERY_MS) return;
+    if (endsAtMs - toldMs < TELL_LIVE_EVERY_MS) return;
     toldMs = endsAtMs;
     tell({ news: 'live', doneS: ear.lengthS, isSilent: ear.isSilent, heard });
     heard = { whistles: [], clicks: [] };

@@ -123,7 +123,7 @@ export function listenScreenWords(t: Tongue, trade: TradeWords) {
         `${t.count(blasts, 'blast', 'blasts')}, ${t.count(clicks, 'click', 'clicks')}`,
       kept: (bytes: number): string => `sound kept: ${size(bytes)}`,
       locking: 'Locking the phone stops the microphone. Use the pocket screen: it stays awake and dark.',
-      pocket: 'The microphone listens in the pocket. Locking the phone stops it.',
+      pocket: 'The microphone goes on in the pocket.',
       fault: (fault: MicrophoneFault): string => LIVE_FAULTS[fault],
       other: 'The microphone listens to another session. Stop it there first.',
       nothing: 'The microphone gave nothing. Nothing was kept; a film or a sound can be chosen all the same.',
