@@ -15,17 +15,23 @@ export interface FilmMark {
   readonly heard: boolean;
 }
 
+/** A file that holds a film: what tells it from others. */
+export interface FilmFileSaid {
+  readonly name: string;
+  readonly bytes: number;
+  /** Of all the file's bytes, as `docs/journal.md` has it; `null` while nobody has worked it out. */
+  readonly contentHash: string | null;
+}
+
 /** A film of a session as the record finally has it. The film itself is in no record. */
-export interface FilmRecord {
+export interface FilmRecord extends FilmFileSaid {
   readonly film: string;
   readonly session: string;
   readonly orderKey: OrderKey;
   /** Every id under which it was linked: two devices may have linked the same file. */
   readonly ids: readonly string[];
-  readonly name: string;
-  readonly bytes: number;
-  /** Of all the file's bytes, as `docs/journal.md` has it; `null` while nobody has worked it out. */
-  readonly contentHash: string | null;
+  /** Every file that was said to hold it; the one said last is its own name, size and hash. */
+  readonly files: readonly FilmFileSaid[];
   readonly lengthS: number | null;
   /** When its first frame was taken, as the file says. */
   readonly startsAtMs: number | null;

@@ -52,6 +52,18 @@ describe('films and what is marked on them', () => {
     expect(onlyFilm(day.facts)).toMatchObject({ name: 'hedge (1).mp4', contentHash: 'aa', lengthS: 61 });
   });
 
+  it('another file that was said to hold it is one of its files, and the first is not forgotten', () => {
+    const day = dayWithFilm().write('film-linked', { film: 'm', ...FILM, bytes: 500, contentHash: 'bb' });
+    expect(onlyFilm(day.facts)).toMatchObject({
+      bytes: 500,
+      contentHash: 'bb',
+      files: [
+        { bytes: 900, contentHash: 'aa' },
+        { bytes: 500, contentHash: 'bb' },
+      ],
+    });
+  });
+
   it('one file linked on two devices is one film with the marks of both', () => {
     const day = dayWithFilm()
       .write('film-marked', { mark: 'k', ...MARK })

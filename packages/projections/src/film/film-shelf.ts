@@ -8,7 +8,7 @@ import {
 } from '@sedgeline/journal';
 import { grouped } from '../grouped.ts';
 import { earlier, insertInOrder, type Keyed, later } from '../record/keyed.ts';
-import type { FilmMark, FilmRecord } from './film-record.ts';
+import type { FilmFileSaid, FilmMark, FilmRecord } from './film-record.ts';
 
 /** Every fact about one id of a film. */
 interface FilmThread {
@@ -107,18 +107,33 @@ function linkingOf(film: string, { linked, unlinked }: FilmThread): Linking | nu
   if (first === undefined || last === undefined) return null;
   const lastSaid = <Key extends keyof FilmLinked>(key: Key): FilmLinked[Key] | undefined =>
     linked.findLast(({ body }) => body[key] !== undefined)?.body[key];
+  const files = filesSaid(linked.map(({ body }) => body));
   const starts = readTime(lastSaid('startsAt') ?? '');
   return {
     film,
     session: last.body.session,
     orderKey: first.key,
-    name: last.body.name,
-    bytes: last.body.bytes,
-    contentHash: lastSaid('contentHash') ?? null,
+    ...files.at(-1)!,
+    files,
     lengthS: lastSaid('lengthS') ?? null,
     startsAtMs: starts.ok ? starts.ms : null,
     isLinked: unlinked === null || unlinked.body.stands === true,
   };
+}
+
+/** The files that facts about a film speak of. One of the same size is the same unless the hashes differ; what is known of it is put together. */
+function filesSaid(said: readonly FilmLinked[]): readonly FilmFileSaid[] {
+  let files: readonly FilmFileSaid[] = [];
+  for (const { name, bytes, contentHash = null } of said) {
+    const same = files.find(
+      (file) =>
+        file.bytes === bytes &&
+        (file.contentHash === null || contentHash === null || file.contentHash === contentHash),
+    );
+    const file = { name, bytes, contentHash: contentHash ?? same?.contentHash ?? null };
+    files = [...files.filter((one) => one !== same), file];
+  }
+  return files;
 }
 
 /** One key for every id of the same file of the same session; an unlinked one and one without a hash stand alone. */
@@ -141,6 +156,7 @@ function filmOf(
   const off = threads.filter(isOff);
   return {
     ...first,
+    files: inOrder.flatMap(({ files }) => files),
     lengthS: inOrder.find(({ lengthS }) => lengthS !== null)?.lengthS ?? null,
     startsAtMs: inOrder.find(({ startsAtMs }) => startsAtMs !== null)?.startsAtMs ?? null,
     ids,

@@ -18,6 +18,7 @@ const film = (more: Partial<FilmRecord>): FilmRecord => ({
   name: 'hedge.mp4',
   bytes: 1,
   contentHash: null,
+  files: [],
   lengthS: 600,
   startsAtMs: null,
   isLinked: true,

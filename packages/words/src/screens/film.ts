@@ -103,7 +103,8 @@ export function filmWords(t: Tongue, time: TimeWords, figures: FilmFigureWords) 
       byName: (name: string): string => `Known by its name and size: ${name}.`,
       fresh: 'A new film. It joins the session with its first mark.',
       another: (wanted: string, bytes: number, got: string): string =>
-        `This is another film than ${wanted} (${size(bytes)}). The marks of ${wanted} do not belong to ${got}: open the right file, or mark this one as a film of its own.`,
+        `This is another file than ${wanted} (${size(bytes)}), and its marks may not belong to ${got}. Open the right file, or mark this one as a film of its own. If a phone or a messenger only made the same film anew, and it begins at the same moment, say so.`,
+      same: (wanted: string): string => `It is ${wanted} all the same`,
       checking: (name: string): string =>
         `As big as ${name}. Before you can mark, it is being compared to the last byte.`,
       takenOff: (name: string): string => `${name} was taken off this session. Bring it back to mark on it.`,

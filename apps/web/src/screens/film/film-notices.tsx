@@ -10,7 +10,7 @@ import { usePlayer, usePlayerNow } from './use-player.ts';
 /** What is to be told of the file that is open: which film it is, how far its fingerprint is, and what is wrong with it. */
 export function FilmNotices({ bench, file }: { readonly bench: FilmBench; readonly file: FilmFile }) {
   const { film: words } = useWords();
-  const { known, stopHash, link } = bench;
+  const { known, stopHash, link, sayItIs } = bench;
   const { hash } = file;
   const tone = known?.kind === 'another' || known?.kind === 'taken-off' ? 'care' : 'plain';
   return (
@@ -19,8 +19,13 @@ export function FilmNotices({ bench, file }: { readonly bench: FilmBench; readon
         <Notice
           tone={tone}
           action={
-            known.kind === 'taken-off' && (
+            known.kind === 'taken-off' ? (
               <Button onClick={() => link(known.film, true)}>{words.films.bringBack(known.film.name)}</Button>
+            ) : (
+              known.kind === 'another' &&
+              hash.kind !== 'working' && (
+                <Button onClick={() => sayItIs(known.wanted)}>{words.known.same(known.wanted.name)}</Button>
+              )
             )
           }
         >
@@ -60,7 +65,7 @@ function KnownSaid({ known, name }: { readonly known: Known; readonly name: stri
     case 'taken-off':
       return words.takenOff(known.film.name);
     case 'another':
-      return known.wanted === null ? words.fresh : words.another(known.wanted.name, known.wanted.bytes, name);
+      return words.another(known.wanted.name, known.wanted.bytes, name);
     case 'fresh':
       return words.fresh;
   }

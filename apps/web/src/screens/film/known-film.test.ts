@@ -2,14 +2,21 @@ import type { FilmOfSession } from '@sedgeline/projections';
 import { describe, expect, it } from 'vitest';
 import { knownFilm, type OpenedFile } from './known-film.ts';
 
-const film = (id: string, more: Partial<FilmOfSession> = {}): FilmOfSession => ({
+const film = (id: string, more: Partial<FilmOfSession> = {}): FilmOfSession => {
+  const file = { name: 'hedge.mp4', bytes: 900, contentHash: 'aa', ...more };
+  return filmOfFiles(id, [{ name: file.name, bytes: file.bytes, contentHash: file.contentHash }], more);
+};
+const filmOfFiles = (
+  id: string,
+  files: FilmOfSession['files'],
+  more: Partial<FilmOfSession> = {},
+): FilmOfSession => ({
   film: id,
   session: 's',
   orderKey: { ms: 0, counter: 0, device: '', id },
   ids: [id],
-  name: 'hedge.mp4',
-  bytes: 900,
-  contentHash: 'aa',
+  ...files.at(-1)!,
+  files,
   lengthS: 60,
   startsAtMs: null,
   isLinked: true,
@@ -64,6 +71,16 @@ describe('which film a file is', () => {
   it('a file that can’t be hashed is known by name and size, and by nothing less', () => {
     expect(kind([film('m')], file({ contentHash: null }))).toBe('by-name m');
     expect(kind([film('m')], file({ contentHash: null, name: 'field.mp4' }))).toBe('fresh');
+  });
+
+  it('each of the files that were said to hold a film is that film', () => {
+    const two = filmOfFiles('m', [
+      { name: 'hedge.mp4', bytes: 900, contentHash: 'aa' },
+      { name: 'shared.mp4', bytes: 500, contentHash: 'bb' },
+    ]);
+    expect(kind([two], file())).toBe('known m');
+    expect(kind([two], file({ name: 'shared.mp4', bytes: 500, contentHash: 'bb' }))).toBe('known m');
+    expect(kind([two], file({ bytes: 500 }))).toBe('fresh');
   });
 
   it('a film that was taken off is told, and one that stands goes before it', () => {

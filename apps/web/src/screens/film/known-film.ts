@@ -15,8 +15,9 @@ export type Known =
       readonly kind: 'known' | 'renamed' | 'by-name' | 'taken-off' | 'checking';
       readonly film: FilmOfSession;
     }
-  /** None of them; `wanted` is the one that was asked for, where one was. */
-  | { readonly kind: 'fresh' | 'another'; readonly wanted: FilmOfSession | null };
+  /** None of them, and not the one that was asked for. */
+  | { readonly kind: 'another'; readonly wanted: FilmOfSession }
+  | { readonly kind: 'fresh' };
 
 /**
  * Which of a session's films a file is. A film of another size is another film; one of the same size is the same once the hashes agree, and by
@@ -31,24 +32,25 @@ export function knownFilm(
 ): Known {
   const mine = films.find(({ ids, isLinked }) => isLinked && ids.includes(own));
   if (mine !== undefined) return { kind: 'known', film: mine };
-  const sameSize = films.filter(({ bytes }) => bytes === file.bytes);
   const hash = file.contentHash?.toLowerCase();
-  const same = sameSize.filter(
-    ({ contentHash }) => contentHash !== null && contentHash.toLowerCase() === hash,
+  const sameSize = films.flatMap((film) =>
+    film.files.filter(({ bytes }) => bytes === file.bytes).map((said) => ({ film, said })),
   );
-  const film = same.find(({ isLinked }) => isLinked) ?? same[0];
-  if (film !== undefined) {
-    if (!film.isLinked) return { kind: 'taken-off', film };
-    return { kind: film.name === file.name ? 'known' : 'renamed', film };
+  const same = sameSize.filter(({ said }) => hash !== undefined && said.contentHash?.toLowerCase() === hash);
+  const found = same.find(({ film }) => film.isLinked) ?? same[0];
+  if (found !== undefined) {
+    if (!found.film.isLinked) return { kind: 'taken-off', film: found.film };
+    return { kind: found.said.name === file.name ? 'known' : 'renamed', film: found.film };
   }
-  const linked = sameSize.filter(({ isLinked }) => isLinked);
+  const linked = sameSize.filter(({ film }) => film.isLinked);
   const byName = linked.find(
-    ({ name, contentHash }) => name === file.name && (contentHash === null || hash === undefined),
+    ({ said }) => said.name === file.name && (said.contentHash === null || hash === undefined),
   );
-  if (hash === undefined && !file.isHashOver && linked[0] !== undefined) {
-    return { kind: 'checking', film: byName ?? linked[0] };
+  const likely = byName ?? linked[0];
+  if (hash === undefined && !file.isHashOver && likely !== undefined) {
+    return { kind: 'checking', film: likely.film };
   }
-  if (byName !== undefined) return { kind: 'by-name', film: byName };
+  if (byName !== undefined) return { kind: 'by-name', film: byName.film };
   const asked = films.find((one) => one.film === wanted) ?? null;
-  return { kind: asked === null ? 'fresh' : 'another', wanted: asked };
+  return asked === null ? { kind: 'fresh' } : { kind: 'another', wanted: asked };
 }

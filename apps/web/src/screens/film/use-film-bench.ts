@@ -103,6 +103,8 @@ export function useFilmBench(view: FilmBenchView, { newId, append }: BenchDoors)
     ...{ file, known, film, said, player, setPlayer, open, shut, stopHash },
     ...{ rep, setRep, setShown, canMark, canUndo: made.length > 0, told, markActs },
     ...{ mark, undo, loop, turnRep },
+    /** The open file holds that film all the same: another copy of it. */
+    sayItIs: (one: FilmOfSession) => said !== null && void append([linkFact({ ...said, film: one.film })]),
     link: (one: FilmOfSession, stands: boolean) => void append(unlinkFacts(one, stands)),
   };
 }
@@ -161,6 +163,7 @@ function filmOpen(view: FilmBenchView, known: Known | null, said: FilmSaid): Fil
     ...said,
     orderKey: { ms: 0, counter: 0, device: '', id: said.film },
     ids: [said.film],
+    files: [],
     isLinked: true,
     marks: [],
     takenOff: [],
