@@ -23,7 +23,36 @@ export interface WhistleVoice {
   attackS: number;
   releaseS: number;
   driftShare: number;
+  /** What a wide handler does besides; a usual one does none of it. */
+  manner?: Manner;
 }
+
+/** A blast that settles slowly, sinks at its end, swells, trembles, cracks at its beginning, or has a pea that rolls unevenly. */
+interface Manner {
+  settleS: number;
+  endDrop: number;
+  endS: number;
+  swell: number;
+  tremble: number;
+  trembleHz: number;
+  crackS: number;
+  crackRatio: number;
+  trillUneven: number;
+  trillPower: number;
+}
+
+const drawManner = (dice: Dice): Manner => ({
+  settleS: dice.between(0.005, 0.09),
+  endDrop: dice.chance(0.4) ? dice.between(0, 0.2) : 0,
+  endS: dice.between(0.01, 0.08),
+  swell: dice.between(-0.5, 0.5),
+  tremble: dice.chance(0.35) ? dice.between(0.02, 0.25) : 0,
+  trembleHz: dice.between(2.5, 10),
+  crackS: dice.chance(0.25) ? dice.between(0.005, 0.05) : 0,
+  crackRatio: dice.between(1.25, 2.1),
+  trillUneven: dice.between(0.02, 0.35),
+  trillPower: dice.between(1, 3),
+});
 
 /** A whistle drawn in the ranges that common trade whistles keep (our judgement, 2026: no measured spectrum was found). */
 export function drawWhistle(kind: WhistleKind, pitchHz: number, dice: Dice): WhistleVoice {
@@ -64,7 +93,21 @@ export const drawWideWhistle = (kind: WhistleKind, pitchHz: number, dice: Dice):
   attackS: dice.between(0.004, 0.07),
   releaseS: dice.between(0.008, 0.08),
   driftShare: dice.between(0.0005, 0.015),
+  manner: drawManner(dice),
 });
+
+const trembling = ({ trembleHz }: Manner, i: number, sampleRateHz: number) =>
+  Math.sin((2 * Math.PI * trembleHz * i) / sampleRateHz);
+
+function bentBy(manner: Manner, i: number, samples: number, sampleRateHz: number): number {
+  const { endDrop, endS, tremble, crackS, crackRatio } = manner;
+  const sunk = 1 - endDrop * Math.exp(-(samples - i) / (endS * sampleRateHz));
+  const cracked = i < crackS * sampleRateHz ? crackRatio : 1;
+  return sunk * cracked * (1 + 0.05 * tremble * trembling(manner, i, sampleRateHz));
+}
+
+const swollenBy = (manner: Manner, i: number, samples: number, sampleRateHz: number): number =>
+  (1 + manner.swell * (i / samples - 0.5)) * (1 + manner.tremble * trembling(manner, i, sampleRateHz));
 
 /**
  * One blast as it leaves the mouth, about unit amplitude, `durationS` between the half heights of its rise and fall: an edge tone whose pitch
@@ -77,13 +120,15 @@ export function blowBlast(voice: WhistleVoice, durationS: number, sampleRateHz: 
   const leadS = attackS / 2;
   const samples = Math.round((durationS + leadS + releaseS / 2) * sampleRateHz);
   const pressure = wander(samples, 0.25, sampleRateHz, dice);
-  const settleS = dice.between(0.008, 0.025);
+  const { manner } = voice;
+  const settleS = manner?.settleS ?? dice.between(0.008, 0.025);
   const trillPhase = dice.between(0, 2 * Math.PI);
   const trillJitter = wander(samples, 0.1, sampleRateHz, dice);
   const trillTurn = new Float64Array(samples);
   for (let i = 1; i < samples; i++) {
     trillTurn[i] =
-      trillTurn[i - 1]! + (2 * Math.PI * voice.trillHz * (1 + 0.06 * trillJitter[i]!)) / sampleRateHz;
+      trillTurn[i - 1]! +
+      (2 * Math.PI * voice.trillHz * (1 + (manner?.trillUneven ?? 0.06) * trillJitter[i]!)) / sampleRateHz;
   }
   const pea = (i: number) => Math.sin(trillTurn[i]! + trillPhase);
   const pitch = (i: number) =>
@@ -91,7 +136,8 @@ export function blowBlast(voice: WhistleVoice, durationS: number, sampleRateHz: 
     (1 - voice.scoop * Math.exp(-i / (settleS * sampleRateHz))) *
     (1 + voice.driftShare * pressure[i]!) *
     (1 + voice.trillDepth * pea(i)) *
-    (1 + voice.slideShare * (i / samples - 0.5));
+    (1 + voice.slideShare * (i / samples - 0.5)) *
+    (manner === undefined ? 1 : bentBy(manner, i, samples, sampleRateHz));
   const sound = new Float64Array(samples);
   const partials: readonly [number, number][] = [
     [1, 0],
@@ -106,8 +152,12 @@ export function blowBlast(voice: WhistleVoice, durationS: number, sampleRateHz: 
   const breath = bandNoise(samples, 0.6 * voice.pitchHz, 1.6 * voice.pitchHz, sampleRateHz, dice);
   const shape = swell(samples, attackS, releaseS, sampleRateHz);
   for (let i = 0; i < samples; i++) {
-    const open = 1 - voice.trillShut * (0.5 + 0.5 * pea(i));
-    const blown = shape[i]! * open * (1 + 0.08 * pressure[i]!);
+    const open = 1 - voice.trillShut * (0.5 + 0.5 * pea(i)) ** (manner?.trillPower ?? 1);
+    const blown =
+      shape[i]! *
+      open *
+      (1 + 0.08 * pressure[i]!) *
+      (manner === undefined ? 1 : swollenBy(manner, i, samples, sampleRateHz));
     sound[i] = blown * (sound[i]! + fromDb(voice.breathDb) * breath[i]!);
   }
   const chiff = bandNoise(Math.round(0.018 * sampleRateHz), 1500, 7000, sampleRateHz, dice);
