@@ -6,7 +6,9 @@ import { promisedFlacFrames, soundKind } from './sound-kind.ts';
 
 const recording = (name: string) =>
   new Uint8Array(readFileSync(new URL(`./recordings/${name}`, import.meta.url)));
-const listenTo = (bytes: Uint8Array) => runInMemory(['listen', 'r', '--json'], [], { r: bytes });
+/** The whistle is told, so that reading is put to the test and not belief. */
+const listenTo = (bytes: Uint8Array) =>
+  runInMemory(['listen', 'r', '--json', '--own-pitch-hz', '3200,3200,3200'], [], { r: bytes });
 /** What of the made sound lies within the six seconds that the files hold. */
 const BLASTS = MADE_BLASTS.filter(({ endS }) => endS < 6);
 const CLICKS_S = MADE_CLICKS_S.filter((timeS) => timeS < 6);
