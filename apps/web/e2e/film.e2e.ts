@@ -159,7 +159,7 @@ test('the film is asked for again and known again; a renamed one too; another is
   await pictureThere(page);
   await bench(page).press('s');
   await expect(marks(page)).toHaveCount(1);
-  await expect(known(page)).toHaveAttribute('data-known', 'known');
+  await expect(known(page)).toHaveAttribute('data-known', 'own');
   await expect(page.locator('.film-hash')).toHaveCount(0);
 
   await page.goto(`/film/${session}`);

@@ -97,6 +97,7 @@ export function filmWords(t: Tongue, time: TimeWords, figures: FilmFigureWords) 
       show: (name: string): string => `Show the marks of ${name}`,
     },
     known: {
+      own: (name: string): string => `${name} is a film of this session.`,
       known: (name: string): string => `Known again: ${name}.`,
       renamed: (now: string, before: string): string =>
         `Known again: ${now} is the film that was called ${before}.`,

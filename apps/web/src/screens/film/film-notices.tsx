@@ -54,6 +54,8 @@ export function FilmNotices({ bench, file }: { readonly bench: FilmBench; readon
 function KnownSaid({ known, name }: { readonly known: Known; readonly name: string }) {
   const { known: words } = useWords().film;
   switch (known.kind) {
+    case 'own':
+      return words.own(known.film.name);
     case 'known':
       return words.known(known.film.name);
     case 'renamed':

@@ -91,7 +91,7 @@ describe('which film a file is', () => {
   });
 
   it('what was linked from this very file is itself, hashed or not', () => {
-    expect(kind([film('new', { contentHash: null })], file(waiting))).toBe('known new');
-    expect(kind([film('m', { ids: ['m', 'new'] })], file(waiting))).toBe('known m');
+    expect(kind([film('new', { contentHash: null })], file(waiting))).toBe('own new');
+    expect(kind([film('m', { ids: ['m', 'new'] })], file(waiting))).toBe('own m');
   });
 });

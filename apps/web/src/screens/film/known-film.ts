@@ -12,7 +12,7 @@ export interface OpenedFile {
 /** Which film of the session a file is. */
 export type Known =
   | {
-      readonly kind: 'known' | 'renamed' | 'by-name' | 'taken-off' | 'checking';
+      readonly kind: 'own' | 'known' | 'renamed' | 'by-name' | 'taken-off' | 'checking';
       readonly film: FilmOfSession;
     }
   /** None of them, and not the one that was asked for. */
@@ -31,7 +31,7 @@ export function knownFilm(
   wanted: string | null,
 ): Known {
   const mine = films.find(({ ids, isLinked }) => isLinked && ids.includes(own));
-  if (mine !== undefined) return { kind: 'known', film: mine };
+  if (mine !== undefined) return { kind: 'own', film: mine };
   const hash = file.contentHash?.toLowerCase();
   const sameSize = films.flatMap((film) =>
     film.files.filter(({ bytes }) => bytes === file.bytes).map((said) => ({ film, said })),
