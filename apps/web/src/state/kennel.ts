@@ -21,6 +21,7 @@ import { callThrough, type Remote } from '../workers/rpc.ts';
 import { startWorker } from './kennel-port.ts';
 import { startRecord, takePush, useKennel } from './kennel-store.ts';
 import { dropLayoutsOf } from './layout-drafts.ts';
+import { dropListenedOf } from './listened-drafts.ts';
 import { dropPlans } from './plan-drafts.ts';
 import { useSettings } from './settings.ts';
 import { voicesOf } from './voices-of.ts';
@@ -53,6 +54,7 @@ export async function leaveDemo(): Promise<void> {
   await voicesOf('demo').clear();
   dropPlans({ record: 'demo' });
   dropLayoutsOf('demo');
+  dropListenedOf('demo');
   await openRecord('mine');
 }
 

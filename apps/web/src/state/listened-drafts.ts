@@ -40,6 +40,13 @@ export function leaveListened(record: RecordName, session: string, draft: Listen
   useDrafts.setState(({ waiting }) => ({ waiting: { ...waiting, [keyOf(record, session)]: draft } }));
 }
 
+/** Its record is gone, and with it all that waited to be joined to it. */
+export function dropListenedOf(record: RecordName): void {
+  useDrafts.setState(({ waiting }) => ({
+    waiting: Object.fromEntries(Object.entries(waiting).filter(([key]) => !key.startsWith(`${record} `))),
+  }));
+}
+
 export function dropListened(record: RecordName, session: string): void {
   useDrafts.setState(({ waiting }) => {
     const { [keyOf(record, session)]: _, ...rest } = waiting;

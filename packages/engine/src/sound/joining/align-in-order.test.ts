@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { alignInOrder } from './align-in-order.ts';
+import { alignInOrder, sumInOrder } from './align-in-order.ts';
 
 /** Every way, one by one: for each row the column it is paired with (after those before it), or -1. */
 function everyWay(rows: number, columns: number): number[][] {
@@ -37,6 +37,7 @@ describe('pairing in order', () => {
         const found = alignInOrder(Float64Array.from(gains), Float64Array.from(misses), columns);
         // Sums of at most 252 positive doubles: a few units of the last place.
         expect(found.logSum).toBeCloseTo(Math.log(whole), 9);
+        expect(sumInOrder(Float64Array.from(gains), Float64Array.from(misses), columns)).toBe(found.logSum);
         for (let i = 0; i < misses.length; i++) {
           for (let j = 0; j < columns; j++) {
             const having = weighed.filter(({ way }) => way[i] === j);

@@ -15,13 +15,43 @@ export interface Alignment {
  */
 export function alignInOrder(gains: Float64Array, misses: Float64Array, columns: number): Alignment {
   const rows = misses.length;
+  const { before, scale, logSum } = forward(gains, misses, columns);
+  const wide = columns + 1;
+  const whole = before[rows * wide + columns]!;
+  const share = new Float64Array(rows * columns);
+  /** From row i and column j on: the same, from the other end. */
+  let after = new Float64Array(wide).fill(1);
+  const paired = new Float64Array(columns);
+  for (let i = rows; i >= 1; i--) {
+    const over = 1 / scale[i - 1]!;
+    const miss = misses[i - 1]! * over;
+    const next = new Float64Array(wide);
+    next[columns] = miss * after[columns]!;
+    for (let j = columns - 1; j >= 0; j--) {
+      const gain = gains[(i - 1) * columns + j]! * over;
+      share[(i - 1) * columns + j] = (gain * before[(i - 1) * wide + j]! * after[j + 1]!) / whole;
+      paired[j] = gain * after[j + 1]! + miss * paired[j]!;
+      next[j] = next[j + 1]! + paired[j]!;
+    }
+    after = next;
+  }
+  return { logSum, share };
+}
+
+/** The sum alone, without the shares: half the work. Throws as `alignInOrder` does. */
+export function sumInOrder(gains: Float64Array, misses: Float64Array, columns: number): number {
+  return forward(gains, misses, columns).logSum;
+}
+
+function forward(gains: Float64Array, misses: Float64Array, columns: number) {
+  const rows = misses.length;
   if (gains.length !== rows * columns)
     throw new RangeError(`gains: expected ${rows} * ${columns} numbers, got ${gains.length}`);
   const wide = columns + 1;
   const scale = rowScales(gains, misses, columns);
   /** Up to row i and column j: all ways, and those in which column j is paired. */
   const before = new Float64Array((rows + 1) * wide).fill(1, 0, wide);
-  let paired = new Float64Array(columns);
+  const paired = new Float64Array(columns);
   let logSum = 0;
   for (let i = 1; i <= rows; i++) {
     const over = 1 / scale[i - 1]!;
@@ -36,25 +66,7 @@ export function alignInOrder(gains: Float64Array, misses: Float64Array, columns:
       before[i * wide + j + 1] = so;
     }
   }
-  const whole = before[rows * wide + columns]!;
-  const share = new Float64Array(rows * columns);
-  /** From row i and column j on: the same, from the other end. */
-  let after = new Float64Array(wide).fill(1);
-  paired = new Float64Array(columns);
-  for (let i = rows; i >= 1; i--) {
-    const over = 1 / scale[i - 1]!;
-    const miss = misses[i - 1]! * over;
-    const next = new Float64Array(wide);
-    next[columns] = miss * after[columns]!;
-    for (let j = columns - 1; j >= 0; j--) {
-      const gain = gains[(i - 1) * columns + j]! * over;
-      share[(i - 1) * columns + j] = (gain * before[(i - 1) * wide + j]! * after[j + 1]!) / whole;
-      paired[j] = gain * after[j + 1]! + miss * paired[j]!;
-      next[j] = next[j + 1]! + paired[j]!;
-    }
-    after = next;
-  }
-  return { logSum: logSum + Math.log(whole), share };
+  return { before, scale, logSum: logSum + Math.log(before[rows * wide + columns]!) };
 }
 
 function rowScales(gains: Float64Array, misses: Float64Array, columns: number): Float64Array {

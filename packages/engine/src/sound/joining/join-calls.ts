@@ -1,5 +1,5 @@
 import { isOwn, type OwnWhistle } from '../own-whistle.ts';
-import { alignInOrder } from './align-in-order.ts';
+import { alignInOrder, sumInOrder } from './align-in-order.ts';
 import { pitchesToTry, pitchWeight } from './own-pitch.ts';
 import type { CallKind, SoundCall } from './sound-calls.ts';
 import { fitOf, missOf, type WantedCall } from './wanted-call.ts';
@@ -45,6 +45,8 @@ const TRUST = 0.7;
 
 /** A thumb's own scatter is one of these, seconds, and its usual lateness some seconds (our judgement, 2026). */
 const THUMBS_S = [1, 2.5, 6] as const;
+/** A wider thumb is tried at every so manieth clock, and counts as often. */
+const STRIDES: Readonly<Record<(typeof THUMBS_S)[number], number>> = { 1: 1, 2.5: 2, 6: 5 };
 const USUAL_LATE_S = 6;
 const LATER_MEAN_S = 8;
 const LATEST_S = 40;
@@ -52,6 +54,8 @@ const COARSE = { thumbS: 6, stepS: 3 } as const;
 const FINE_STEP_S = 0.6;
 /** Clocks and pitches less likely than the best by more than e to this are let fall. */
 const LET_FALL = { coarse: 18, pitch: 9 } as const;
+/** Of clocks that all fit alike so many are looked at closely: none of them makes anything sure. */
+const MOST_CLOCKS = 200;
 const LEAST_SURENESS = 0.01;
 const CROWDED_FROM = 0.4;
 
@@ -82,11 +86,14 @@ export function joinCalls(joining: Joining): JoinedCalls {
     rough.pitches.map((_, pitch) => ({
       shiftS,
       pitch,
-      log: rough.at(shiftS, COARSE.thumbS, pitch).logSum + bounds.logPrior(shiftS),
+      log: rough.sumAt(shiftS, COARSE.thumbS, pitch) + bounds.logPrior(shiftS),
     })),
   );
   const best = coarse.reduce((a, b) => (b.log > a.log ? b : a));
-  const kept = coarse.filter(({ log }) => log > best.log - LET_FALL.coarse);
+  const kept = coarse
+    .filter(({ log }) => log > best.log - LET_FALL.coarse)
+    .sort((a, b) => b.log - a.log)
+    .slice(0, MOST_CLOCKS);
   const pitches = rough.pitches
     .map((_, pitch) => pitch)
     .filter((pitch) => kept.some((one) => one.pitch === pitch && one.log > best.log - LET_FALL.pitch));
@@ -121,9 +128,11 @@ function weighed(
   const origin = shifts[0] ?? 0;
   for (const shiftS of shifts) {
     for (const thumbS of THUMBS_S) {
+      const stride = STRIDES[thumbS];
+      if (Math.round(shiftS / FINE_STEP_S) % stride !== 0) continue;
       for (const pitch of pitches) {
         const { logSum, share: one } = table.at(shiftS, thumbS, pitch);
-        const log = TRUST * logSum + logPrior(shiftS);
+        const log = TRUST * logSum + logPrior(shiftS) + Math.log(stride);
         if (log > most) {
           const down = Math.exp(most - log);
           for (let n = 0; n < share.length; n++) share[n] = share[n]! * down;
@@ -166,28 +175,65 @@ function shiftBounds({ wants, starts, lengthS }: Joining) {
   };
 }
 
+/** A call farther than this from where it is expected is not looked at: even a late thumb's law gives it next to nothing. */
+const WINDOW_S = 180;
+
 /** The pairings at one clock, one thumb and one pitch, weighed against calls that come from nowhere. */
 function tableOf({ wants, calls, lengthS, own }: Joining, perS: Record<CallKind, number>) {
   const pitches = pitchesToTry(calls, own);
   const weights = pitches.map((pitch) => calls.map((call) => pitchWeight(pitch, call)));
   const logOthers = weights.map((all) => all.reduce((log, { other }) => log + Math.log(other), 0));
-  const gains = new Float64Array(wants.length * calls.length);
+  const ratios = weights.map((all) =>
+    all.map(({ wanted, other }, j) => wanted / (other * perS[calls[j]!.kind])),
+  );
+  const columns = calls.length;
+  const fits = new Float64Array(wants.length * columns);
+  const gains = new Float64Array(wants.length * columns);
   const misses = new Float64Array(wants.length);
+  let fitted = { shiftS: Number.NaN, thumbS: Number.NaN };
+  /** The pitch is tried innermost: what does not hang on it is worked out once. */
+  const fit = (shiftS: number, thumbS: number): void => {
+    if (fitted.shiftS === shiftS && fitted.thumbS === thumbS) return;
+    fitted = { shiftS, thumbS };
+    fits.fill(0);
+    for (const [i, want] of wants.entries()) {
+      misses[i] = missOf(want, lengthS, shiftS, thumbS);
+      const expectedS = want.tappedAtS - want.lagS - shiftS;
+      for (let j = firstFrom(calls, expectedS - WINDOW_S); j < columns; j++) {
+        const call = calls[j]!;
+        if (call.startS > expectedS + WINDOW_S) break;
+        fits[i * columns + j] = fitOf(want, call, shiftS, thumbS);
+      }
+    }
+  };
+  const weigh = (shiftS: number, thumbS: number, pitch: number): void => {
+    fit(shiftS, thumbS);
+    const ratio = ratios[pitch]!;
+    for (let n = 0; n < gains.length; n++) gains[n] = fits[n]! * ratio[n % columns]!;
+  };
   return {
     pitches,
     at: (shiftS: number, thumbS: number, pitch: number) => {
-      for (const [i, want] of wants.entries()) {
-        misses[i] = missOf(want, lengthS, shiftS, thumbS);
-        for (const [j, call] of calls.entries()) {
-          const { wanted, other } = weights[pitch]![j]!;
-          const ratio = wanted / (other * perS[call.kind]);
-          gains[i * calls.length + j] = fitOf(want, call, shiftS, thumbS) * ratio;
-        }
-      }
-      const { logSum, share } = alignInOrder(gains, misses, calls.length);
+      weigh(shiftS, thumbS, pitch);
+      const { logSum, share } = alignInOrder(gains, misses, columns);
       return { logSum: logSum + logOthers[pitch]!, share };
     },
+    sumAt: (shiftS: number, thumbS: number, pitch: number): number => {
+      weigh(shiftS, thumbS, pitch);
+      return sumInOrder(gains, misses, columns) + logOthers[pitch]!;
+    },
   };
+}
+
+/** Place of the first call that starts at a time or later. */
+function firstFrom(calls: readonly SoundCall[], atS: number): number {
+  let [low, high] = [0, calls.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (calls[middle]!.startS < atS) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /** Of the long blasts of one whistle (of all, where it is not known) the share that no want accounts for. */
