@@ -294,3 +294,31 @@ test('a film of two hours: any frame of it, in hours, and the reps by the clock'
   await expect(page.getByText(filmSaid.reps.rep(2, 2))).toBeVisible();
   expect(session).not.toBe('');
 });
+
+test('a whistle that was heard in the same file is offered as a mark, and says that it was heard', async ({
+  page,
+}) => {
+  const session = await benchOfOwn(page, 1);
+  const rep = (kindsOf(await exportedFacts(page), 'rep-recorded')[0]?.body.rep ?? '') as string;
+  const whistles = [{ startS: 2.007, endS: 2.4, kind: 'long', pitchHz: 2900 }];
+  const bytes = filmBytes('squares.webm').length;
+  const sound = { sound: 'heard', session };
+  const heard = { ...sound, from: 'file', name: 'squares.webm', lengthS: 6, bytes, whistles, clicks: [] };
+  const joins = { ...sound, joins: [{ rep, leg: 1, atS: 2.007, by: 'program' }] };
+  const lines = Object.entries({ 'sound-heard': heard, 'sound-joined': joins }).map(([kind, body]) =>
+    JSON.stringify({ id: `of ${kind}`, kind, at: new Date().toISOString(), body }),
+  );
+  await page
+    .locator('input[type="file"]')
+    .setInputFiles({ name: 'heard.jsonl', mimeType: 'text/plain', buffer: Buffer.from(lines.join('\n')) });
+  await expect(page.getByText(/2 entries/)).toBeVisible();
+  await page.goto(`/film/${session}`);
+  await openFilm(page, filmPath('squares.webm'));
+  await pictureThere(page);
+  await page.getByRole('button', { name: filmSaid.marks.markHeard(2.007) }).click();
+  await expect(marks(page)).toHaveCount(1);
+  await expect(marks(page).first()).toContainText(filmSaid.marks.heard);
+  await expect(page.getByRole('button', { name: filmSaid.marks.markHeard(2.007) })).toHaveCount(0);
+  const [mark] = kindsOf(await exportedFacts(page), 'film-marked').map(({ body }) => body);
+  expect(mark).toMatchObject({ rep, what: 'whistle', atS: 2.007, frameS: 0.05, heard: true });
+});

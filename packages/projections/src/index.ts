@@ -7,6 +7,7 @@ export { filmBenchView } from './film/film-bench-view.ts';
 export { captionsOfFilm, type FilmCaption } from './film/film-captions.ts';
 export type * from './film/film-record.ts';
 export { filmStart } from './film/film-start.ts';
+export { type HeardWhistle, heardWhistles } from './film/heard-whistles.ts';
 export { type FoundLatency, latencyFact } from './film/keep-latencies.ts';
 export type * from './film/mark-times.ts';
 export { type PlaceFrom, placesOnFilm, type RepPlace } from './film/places-on-film.ts';

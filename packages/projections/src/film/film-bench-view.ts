@@ -19,6 +19,9 @@ export function filmBenchView(record: TrainingRecord, session: string): FilmBenc
     openedAtMs,
     closedAtMs,
     reps: reps.map(repSummary),
+    sounds: record.sounds
+      .filter((sound) => sound.session === session)
+      .map(({ name, bytes, whistles, joins }) => ({ name, bytes, whistles, joins })),
     films: record.films.filter((film) => film.session === session).map((film) => filmOfSession(film, found)),
   };
 }

@@ -1,4 +1,5 @@
 import type { FilmRecord } from '../film/film-record.ts';
+import type { ListenedTo } from '../film/heard-whistles.ts';
 import type { FoundLatency } from '../film/keep-latencies.ts';
 import type { RepPlace } from '../film/places-on-film.ts';
 import type { RepFigures } from '../film/rep-figures.ts';
@@ -31,4 +32,6 @@ export interface FilmBenchView {
   readonly reps: readonly RepSummary[];
   /** Those that were unlinked too, so that they can be brought back. */
   readonly films: readonly FilmOfSession[];
+  /** Sounds of the session that were listened to: one of them may be that of a film. */
+  readonly sounds: readonly ListenedTo[];
 }

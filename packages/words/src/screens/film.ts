@@ -170,6 +170,7 @@ export function filmWords(t: Tongue, time: TimeWords, figures: FilmFigureWords) 
       hereShort: 'Move here',
       takeOffShort: 'Take off',
       heard: 'heard by the program',
+      markHeard: (atS: number): string => `Mark the whistle heard at ${filmMoment(atS)}`,
       none: 'No mark yet. Choose the rep, stop the film where it is sent, and press Sent.',
       list: (rep: number): string => `Marks of rep ${t.number(rep)}`,
     },

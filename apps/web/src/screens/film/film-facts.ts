@@ -1,4 +1,4 @@
-import type { FilmMark, FilmOfSession, TapFact } from '@sedgeline/projections';
+import type { FilmMark, FilmOfSession, HeardWhistle, TapFact } from '@sedgeline/projections';
 import type { MarkedFrame } from './film-player.ts';
 
 /** What is known of a file as it joins a session, or is found out of it since. */
@@ -44,6 +44,15 @@ export const unlinkFacts = (film: FilmOfSession, stands: boolean): readonly TapF
 export const markFact = (mark: Omit<FilmMark, 'atS' | 'frameS' | 'heard'>, frame: MarkedFrame): TapFact => ({
   kind: 'film-marked',
   body: { mark: mark.mark, film: mark.film, rep: mark.rep, what: mark.what, ...frame },
+});
+
+/** What was heard lies within this of the true moment, seconds (the aim of docs/sound-study.md). */
+const HEARD_WITHIN_S = 0.05;
+
+/** A whistle that was heard in the film's own sound. */
+export const heardFact = (mark: string, film: string, { rep, atS }: HeardWhistle): TapFact => ({
+  kind: 'film-marked',
+  body: { mark, film, rep, what: 'whistle', atS, frameS: HEARD_WITHIN_S, heard: true },
 });
 
 /** A mark is taken off, or put back. */

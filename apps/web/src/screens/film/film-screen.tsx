@@ -1,4 +1,4 @@
-import type { FilmBenchView } from '@sedgeline/projections';
+import { type FilmBenchView, heardWhistles } from '@sedgeline/projections';
 import { useEffect, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { Button } from '../../parts/button.tsx';
@@ -53,7 +53,13 @@ export function FilmScreen({
       )}
       <div className="film-beside">
         {inHand !== undefined && film !== null && (
-          <RepMarks film={film} rep={inHand} number={at + 1} acts={bench.markActs} />
+          <RepMarks
+            film={film}
+            rep={inHand}
+            number={at + 1}
+            heard={heardWhistles(film, view.sounds).filter((one) => one.rep === rep)}
+            acts={bench.markActs}
+          />
         )}
         {view.reps.length > 0 && (
           <RepList

@@ -1,4 +1,4 @@
-import type { FilmMark, FilmOfSession, RepSummary } from '@sedgeline/projections';
+import type { FilmMark, FilmOfSession, HeardWhistle, RepSummary } from '@sedgeline/projections';
 import { Button } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { useWords } from '../../parts/words-context.tsx';
@@ -11,6 +11,8 @@ export interface MarkActs {
   readonly goTo: ((mark: FilmMark) => void) | null;
   /** Moves a mark to the frame that is shown; `null` while none is. */
   readonly moveHere: ((mark: FilmMark) => void) | null;
+  /** Marks a whistle that was heard in the film's sound; `null` while nothing can be marked. */
+  readonly heard: ((whistle: HeardWhistle) => void) | null;
   readonly takeOff: (mark: FilmMark) => void;
   readonly putBack: (mark: FilmMark) => void;
   readonly keep: (
@@ -24,11 +26,14 @@ export function RepMarks({
   film,
   rep,
   number,
+  heard,
   acts,
 }: {
   readonly film: FilmOfSession;
   readonly rep: RepSummary;
   readonly number: number;
+  /** Whistles of the rep that were heard and are not marked. */
+  readonly heard: readonly HeardWhistle[];
   readonly acts: MarkActs;
 }) {
   const { film: words } = useWords();
@@ -78,6 +83,12 @@ export function RepMarks({
           </li>
         ))}
       </ol>
+      {acts.heard !== null &&
+        heard.map((whistle) => (
+          <Button key={whistle.atS} onClick={() => acts.heard?.(whistle)}>
+            {words.marks.markHeard(whistle.atS)}
+          </Button>
+        ))}
       {takenOff !== undefined && (
         <Notice action={<Button onClick={() => acts.putBack(takenOff)}>{words.marks.putBackShort}</Button>}>
           {words.marks.gone(takenOff.what, takenOff.atS)}

@@ -10,7 +10,15 @@ import {
 import type { FilmMarkName } from '@sedgeline/words';
 import { useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
 import { useWords } from '../../parts/words-context.tsx';
-import { type FilmSaid, linkFact, markFact, moreOfFilm, unlinkFacts, unmarkFact } from './film-facts.ts';
+import {
+  type FilmSaid,
+  heardFact,
+  linkFact,
+  markFact,
+  moreOfFilm,
+  unlinkFacts,
+  unmarkFact,
+} from './film-facts.ts';
 import type { FilmPlayer } from './film-player.ts';
 import { type Known, knownFilm } from './known-film.ts';
 import type { MarkActs } from './rep-marks.tsx';
@@ -94,6 +102,14 @@ export function useFilmBench(view: FilmBenchView, { newId, append }: BenchDoors)
       void append([unmarkFact(one, true)]);
       setTold(words.marks.back(one.what));
     },
+    heard:
+      film === null || (file !== null && !canMark)
+        ? null
+        : (one) => {
+            const linking = said === null || isOnRecord(view, film) ? [] : [linkFact(said)];
+            void append([...linking, heardFact(newId(), film.film, one)]);
+            setTold(words.marks.made('whistle', one.atS));
+          },
     keep: (of, latencies) => {
       const legs = view.reps.find((one) => one.rep === of)?.legs;
       if (legs !== undefined) void append([latencyFact(of, legs, latencies)]);
