@@ -6,7 +6,7 @@ import config from '../../../playwright.config.ts';
 import { expect, test } from './served-app.ts';
 import { fieldWav } from './sounds/made-field.ts';
 import { violations } from './sounds/on-listen.ts';
-import { allWell, exportedFacts, said, startFirst } from './steps.ts';
+import { allWell, exportedFacts, said, startFirst, wideKey } from './steps.ts';
 
 test.setTimeout(180_000);
 
@@ -71,6 +71,20 @@ test('the microphone listens while work goes on, in the pocket too; what it hear
   // The bar goes along to Work, and each rep is tapped when its blast was heard.
   await page.goBack();
   await expect(bar).toBeVisible();
+  // The pad stays whole and in sight under it, on a narrow phone too.
+  for (const [width, height] of [
+    [390, 844],
+    [360, 740],
+    [1280, 800],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    await expect(wideKey(page)).toBeInViewport({ ratio: 1 });
+    await expect(page.getByRole('button', { name: work.more, exact: true })).toBeInViewport({ ratio: 1 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    );
+  }
+  await page.setViewportSize({ width: 390, height: 844 });
   for (const blasts of [1, 2, 3]) {
     await expect(bar).toContainText(new RegExp(`\\b${blasts} blasts?`), { timeout: 60_000 });
     await allWell(page);

@@ -112,12 +112,16 @@ function followState(
     else if (context.state !== 'running') told('away');
     else told(track.muted ? 'muted' : 'on');
   };
+  /** The phone is unlocked, or the page looked at again: goes on where the browser lets it. */
+  const goOn = () => {
+    if (document.visibilityState === 'visible' && context.state !== 'running') void context.resume();
+  };
   for (const event of ['mute', 'unmute', 'ended'] as const) track?.addEventListener(event, look);
   context.addEventListener('statechange', () => {
     look();
-    // The phone is unlocked again: goes on where the browser lets it.
-    if (context.state === 'suspended') void context.resume();
+    if (context.state === 'closed') document.removeEventListener('visibilitychange', goOn);
   });
+  document.addEventListener('visibilitychange', goOn);
 }
 
 /** Records the sound beside the listening, in the browser's own coding. */

@@ -156,7 +156,7 @@ export function listenScreenWords(t: Tongue, trade: TradeWords) {
       asked: 'Is this so?',
       askedLeft: (n: number): string => (n === 1 ? 'The last question.' : `${t.number(n)} questions.`),
       ask: (s: number, kind: CallKind, count: number, of: string): string =>
-        `This ${call(kind, count)} at ${at(s)}: ${of}?`,
+        `${kind === 'pips' ? 'These' : 'This'} ${call(kind, count)} at ${at(s)}: ${of}?`,
       sureness: (chance: number): string => `It fits ${t.number(100 * chance)} in 100.`,
       yes: 'Yes',
       other: 'Another rep',

@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest';
+import { words } from '../words.ts';
+
+describe('Listen, in words worked by hand', () => {
+  const { at, call, repLeg, file, live, result, fault } = words().listenScreen;
+
+  it('tells moments as a clock does', () => {
+    expect([0, 6.9, 192, 3599, 3792.4].map(at)).toEqual(['0:00', '0:06', '3:12', '59:59', '1:03:12']);
+  });
+
+  it('asks of one blast whether it is one rep’s', () => {
+    expect(result.ask(192, 'long', 1, repLeg(4, 'stop', null))).toBe(
+      'This long blast at 3:12: rep 4’s stop?',
+    );
+    expect(result.ask(192, 'pips', 3, repLeg(2, 'recall', 'Wren'))).toBe(
+      'These 3 pips at 3:12: Wren, rep 2’s recall?',
+    );
+    expect(call('long', 2)).toBe('long blast, blown again');
+    expect(repLeg(1, null, null)).toBe('rep 1’s click');
+  });
+
+  it('says what is left and what is kept with its unit', () => {
+    expect(file.left(3.2)).toBe('about 4 s left');
+    expect(file.left(61)).toBe('about 2 min left');
+    expect(live.kept(2_345_000)).toBe('sound kept: 2.3 MB');
+    expect(live.kept(12_001)).toBe('sound kept: 13 kB');
+  });
+
+  it('says of each fault what happened, that nothing was changed, and what to do', () => {
+    const faults = [
+      { code: 'unreadable' },
+      { code: 'no-sound' },
+      { code: 'cant-decode', coding: null },
+      { code: 'cant-decode', coding: 'alac' },
+      { code: 'bad-rate', rateHz: 4000 },
+    ] as const;
+    for (const one of faults) {
+      const sentences = fault(one).split('. ');
+      expect(sentences.length).toBeGreaterThanOrEqual(3);
+      expect(fault(one)).toContain('Nothing was changed.');
+      expect(fault(one)).not.toMatch(/undefined|null|NaN/);
+    }
+  });
+});
