@@ -139,6 +139,42 @@ for (const [name, codec, rateHz] of [
   });
 }
 
+test('the sound of a film that is linked marks its whistles on it, and a halt marked there times its stop', async ({
+  page,
+}, info) => {
+  const bytes = readFileSync(sounds('field.webm'));
+  const halt = { mark: 'k', film: 'f', rep: 'r2', what: 'halt', atS: STOPS_S[1] + 1.5, frameS: 0.04 };
+  await bringFieldSession(page, [
+    {
+      kind: 'film-linked',
+      s: 300,
+      body: { film: 'f', session: 's', name: 'field.webm', bytes: bytes.length },
+    },
+    { kind: 'film-marked', s: 301, body: halt },
+  ]);
+  await openListen(page);
+  await chooser(page).setInputFiles(writeRecorded(info.outputPath('field.webm'), bytes));
+  if (!(await decodes(page, 'opus', 48_000))) {
+    await expect(page.locator('[data-fault="cant-decode"]')).toBeVisible();
+    return;
+  }
+  await expect(page.getByRole('heading', { name: result.title })).toBeVisible({ timeout: 60_000 });
+  const yes = page.getByRole('button', { name: result.yes, exact: true });
+  while (await yes.isVisible()) await yes.click();
+  await keepKey(page).click();
+  await expect(page.getByText(result.kept(STOPS_S.length, 1))).toBeVisible();
+  const facts = await exportedFacts(page);
+  const marks = facts.filter(({ kind, body }) => kind === 'film-marked' && body.heard === true);
+  expect(marks.map(({ body }) => `${body.rep} ${body.what}`)).toEqual(
+    STOPS_S.map((_, n) => `r${n + 1} whistle`),
+  );
+  const amended = facts.filter(({ kind }) => kind === 'rep-amended');
+  expect(amended.map(({ body }) => body.rep)).toEqual(['r2']);
+  const [leg] = (amended[0]?.body.legs ?? []) as { latencyS: number }[];
+  // Marked 1.5 s after the whistle was blown; the ear and the coder may be 0.1 s off.
+  expect(Math.abs((leg?.latencyS ?? 0) - 1.5)).toBeLessThan(0.1);
+});
+
 test('the own whistle is learned from what was kept, and known the next time; a kept sound is taken out and put back', async ({
   page,
 }, info) => {

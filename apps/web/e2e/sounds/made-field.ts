@@ -47,8 +47,15 @@ export function fieldWav(sampleRateHz: number): Buffer {
   return Buffer.concat([wavHeader(sampleRateHz, samples.byteLength), Buffer.from(samples.buffer)]);
 }
 
-/** The session's facts as JSON Lines: eight stops, each tapped a little after its whistle. */
-export function fieldJournal(): string {
+/** A fact of the session beside its reps; `s` is seconds on the sound. */
+export interface MoreFact {
+  readonly kind: string;
+  readonly s: number;
+  readonly body: Readonly<Record<string, unknown>>;
+}
+
+/** The session's facts as JSON Lines: eight stops, each tapped a little after its whistle, and what else is to be on record. */
+export function fieldJournal(more: readonly MoreFact[] = []): string {
   const startsMs = Date.parse(STARTS_AT);
   const at = (s: number) => new Date(startsMs + 1000 * s).toISOString();
   const facts = [
@@ -64,6 +71,7 @@ export function fieldJournal(): string {
       },
     })),
     { kind: 'session-closed', at: at(LENGTH_S + 20), body: { session: 's' } },
+    ...more.map(({ kind, s, body }) => ({ kind, at: at(s), body })),
   ];
   return facts.map((fact, n) => `${JSON.stringify({ id: `field-${n}`, ...fact })}\n`).join('');
 }

@@ -4,7 +4,7 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect } from '../served-app.ts';
 import { said } from '../steps.ts';
-import { fieldJournal, LENGTH_S, STARTS_AT } from './made-field.ts';
+import { fieldJournal, LENGTH_S, type MoreFact, STARTS_AT } from './made-field.ts';
 
 export const sounds = (name: string): string => fileURLToPath(new URL(name, import.meta.url));
 
@@ -19,9 +19,9 @@ export async function violations(page: Page): Promise<string[]> {
 }
 
 /** Puts the made session on record, by the way a handler brings an export back. */
-export async function bringFieldSession(page: Page): Promise<void> {
+export async function bringFieldSession(page: Page, more: readonly MoreFact[] = []): Promise<void> {
   await page.goto('/setup');
-  const buffer = Buffer.from(fieldJournal());
+  const buffer = Buffer.from(fieldJournal(more));
   await page
     .locator('input[type="file"]')
     .setInputFiles({ name: 'field.jsonl', mimeType: 'application/jsonl', buffer });
