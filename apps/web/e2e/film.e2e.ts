@@ -277,6 +277,27 @@ test('slow motion and a loop about a mark', async ({ page }) => {
   );
 });
 
+test('a mark made while the film plays stops it on the very frame that is marked', async ({ page }) => {
+  await benchOfOwn(page, 1);
+  await openFilm(page, filmPath('squares.webm'));
+  await pictureThere(page);
+  for (const letter of ['s', 'w', 'h']) {
+    await page.locator('.film-slider').fill('0');
+    await expect.poll(() => shownFrame(page)).toBe(0);
+    await bench(page).press(' ');
+    await expect.poll(() => shownFrame(page)).toBeGreaterThan(5);
+    const before = await marks(page).count();
+    await bench(page).press(letter);
+    await expect(marks(page)).toHaveCount(before + 1);
+    expect(await page.locator('video').evaluate((video) => (video as HTMLVideoElement).paused)).toBe(true);
+    // Thirty frames a second from 0.007 s, in whole milliseconds.
+    const atMs = 7 + (await shownFrame(page)) * (1000 / 30);
+    expect(Math.abs((await shownS(page)) * 1000 - atMs)).toBeLessThanOrEqual(1);
+    const facts = page.locator('.film-told');
+    await expect(facts).toContainText(`0:0${(Math.round((await shownS(page)) * 1000) / 1000).toFixed(3)}`);
+  }
+});
+
 test('a film of two hours: any frame of it, in hours, and the reps by the clock', async ({ page }) => {
   const session = await benchOfOwn(page, 2);
   await openFilm(page, filmPath('two-hours.webm'));

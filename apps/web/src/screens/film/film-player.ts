@@ -15,7 +15,6 @@ export interface PlayerNow {
   readonly picture: 'waiting' | 'there' | 'none';
   /** Where the film could not be read on; the browser shows nothing more until it is opened again. */
   readonly brokenAtS: number | null;
-  readonly isEnded: boolean;
 }
 
 /** A frame as a mark takes it. */
@@ -45,7 +44,6 @@ const AT_REST: PlayerNow = {
   loop: null,
   picture: 'waiting',
   brokenAtS: null,
-  isEnded: false,
 };
 
 /**
@@ -73,7 +71,7 @@ export class FilmPlayer {
     this.#index = index;
     const { signal } = this.#leave;
     const on = (event: string, act: () => void) => video.addEventListener(event, act, { signal });
-    const follow = () => this.#change({ isPlaying: !video.paused && !video.ended, isEnded: video.ended });
+    const follow = () => this.#change({ isPlaying: !video.paused && !video.ended });
     for (const event of ['play', 'playing', 'pause', 'ended', 'seeked']) on(event, follow);
     const look = () =>
       this.#change({
@@ -105,10 +103,6 @@ export class FilmPlayer {
     return this.#now;
   }
 
-  get isExact(): boolean {
-    return this.#index !== null;
-  }
-
   subscribe = (listen: () => void): (() => void) => {
     this.#listeners.add(listen);
     return () => this.#listeners.delete(listen);
@@ -122,15 +116,20 @@ export class FilmPlayer {
 
   toggle(): void {
     if (this.#video.paused) void this.#video.play().catch(() => undefined);
-    else this.#video.pause();
+    else void this.stop();
   }
 
-  pause(): void {
+  /** Stops on the frame that the film stands at: the browser may show one more after it was told to pause. */
+  stop(): Promise<void> {
+    const wasPlaying = !this.#video.paused;
     this.#video.pause();
+    return wasPlaying ? this.seek(this.#video.currentTime) : this.#tail;
   }
 
   setRate(rate: number): void {
     this.#video.playbackRate = rate;
+    // What a film that is opened again begins with.
+    this.#video.defaultPlaybackRate = rate;
     this.#change({ rate });
   }
 
@@ -160,7 +159,7 @@ export class FilmPlayer {
   /** One frame on or back. Steps asked for while one is under way follow in turn; `isHeld` ones, of a key held down, are let fall. */
   step(by: 1 | -1, isHeld = false): Promise<void> {
     if (isHeld && this.#waiting > 0) return Promise.resolve();
-    this.#video.pause();
+    void this.stop();
     return this.#inTurn(() => this.#stepOne(by));
   }
 

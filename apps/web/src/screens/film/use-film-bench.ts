@@ -51,7 +51,7 @@ export function useFilmBench(view: FilmBenchView, { newId, append }: BenchDoors)
 
   const mark = async (what: FilmMarkName) => {
     if (!canMark || said === null || player === null) return;
-    player.pause();
+    await player.stop();
     const frame = await player.frame();
     if (frame === null) return;
     const one = { mark: newId(), film: film.film, rep };
@@ -69,7 +69,7 @@ export function useFilmBench(view: FilmBenchView, { newId, append }: BenchDoors)
   };
   const goTo = ({ atS }: FilmMark) => {
     setLastAtS(atS);
-    player?.pause();
+    void player?.stop();
     void player?.seek(atS);
   };
   const moveHere = async (one: FilmMark) => {
