@@ -99,7 +99,7 @@ for (const { name, theme, use } of [
       await ticks.first().uncheck();
       await page.getByRole('button', { name: result.other }).click();
       await page.getByRole('button', { name: words.repLeg(1, 'stop', null) }).click();
-      await expect(page.getByText(result.answered)).toBeVisible();
+      await expect(page.getByText(result.answered)).toBeFocused();
       await page.getByRole('button', { name: result.undo }).click();
       await page.getByRole('button', { name: result.none, exact: true }).click();
       await expect(keepKey(page)).toHaveText(result.keep(STOPS_S.length - 2));

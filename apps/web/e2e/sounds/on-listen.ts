@@ -20,7 +20,10 @@ export async function violations(page: Page): Promise<string[]> {
 
 /** Puts the made session on record, by the way a handler brings an export back. */
 export async function bringFieldSession(page: Page, more: readonly MoreFact[] = []): Promise<void> {
-  await page.goto('/setup');
+  await page.goto('/');
+  // The first open is shown when the record has been read.
+  await expect(page.getByLabel(said.dogs.first.name)).toBeVisible();
+  await page.getByRole('link', { name: said.shell.places.setup }).click();
   const buffer = Buffer.from(fieldJournal(more));
   await page
     .locator('input[type="file"]')

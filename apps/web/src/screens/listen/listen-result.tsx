@@ -1,7 +1,7 @@
 import type { OwnWhistle } from '@sedgeline/engine/sound';
 import type { SoundJoined } from '@sedgeline/journal';
 import type { JoinProposal } from '@sedgeline/projections';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Button } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { useWords } from '../../parts/words-context.tsx';
@@ -96,7 +96,7 @@ export function ListenResult({ source, proposal, own, onKeep, onLetGo }: ListenR
           <h2>{result.asked}</h2>
           {sure.length === 0 && <p className="soft">{result.sureNone}</p>}
           {question === undefined ? (
-            <p role="status">{result.answered}</p>
+            <AllAsked said={result.answered} />
           ) : (
             <AskJoin
               key={question.join}
@@ -140,6 +140,19 @@ export function ListenResult({ source, proposal, own, onKeep, onLetGo }: ListenR
         </div>
       </div>
     </>
+  );
+}
+
+/** Said in the place of the next question, and takes the keyboard's place there. */
+function AllAsked({ said }: { readonly said: string }) {
+  const line = useRef<HTMLParagraphElement>(null);
+  useEffect(() => {
+    line.current?.focus({ preventScroll: true });
+  }, []);
+  return (
+    <p ref={line} role="status" tabIndex={-1}>
+      {said}
+    </p>
   );
 }
 
