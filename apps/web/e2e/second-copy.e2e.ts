@@ -178,3 +178,28 @@ test('the invented kennel has no second copy, and leaves the handler’s own alo
   expect((await factsInCopy(page)).length).toBe(facts);
   await expect(page.getByRole('button', { name: keeping.read })).toBeHidden();
 });
+
+test('an export that is chosen before the record has been read is brought back all the same', async ({
+  page,
+}) => {
+  await beginWorkerWith(
+    page,
+    `{ const from = performance.now(); while (performance.now() - from < 1500); }\n`,
+  );
+  await page.goto('/setup');
+  const fact = {
+    id: 'f1',
+    kind: 'dog-added',
+    at: '2026-03-01T09:00:00Z',
+    body: { dog: 'd', name: 'Garganey' },
+  };
+  const buffer = Buffer.from(JSON.stringify(fact));
+  await page
+    .locator('input[type="file"]')
+    .setInputFiles({ name: 'one.jsonl', mimeType: 'application/x-ndjson', buffer });
+  await expect(
+    page.getByText(keeping.broughtBack({ added: 1, known: 0, differing: 0, unreadable: 0 })),
+  ).toBeVisible();
+  await page.getByRole('link', { name: said.shell.places.dogs }).click();
+  await expect(page.getByText('Garganey').first()).toBeVisible();
+});

@@ -48,6 +48,20 @@ export async function openRecord(record: RecordName): Promise<string | null> {
   return openSession;
 }
 
+/** Resolves when the record in use has been read. */
+function recordRead(): Promise<void> {
+  return new Promise((resolve) => {
+    const look = ({ isReady }: { readonly isReady: boolean }): boolean => {
+      if (isReady) resolve();
+      return isReady;
+    };
+    if (look(useKennel.getState())) return;
+    const stop = useKennel.subscribe((state) => {
+      if (look(state)) stop();
+    });
+  });
+}
+
 /** Leaves the invented record: its database is deleted, the handler's own is opened. */
 export async function leaveDemo(): Promise<void> {
   await worker().leaveDemo();
@@ -97,9 +111,16 @@ export const sessionBackOf = (session: string): Promise<SessionBackView | null> 
 export const listenDesk = (): Remote<ListenCalls> => worker();
 export const refreshWork = (): Promise<void> => worker().refresh();
 export const retrySaving = (): Promise<{ readonly saved: boolean }> => worker().retry();
-export const factsAsLines = (): Promise<string> => worker().factsAsLines();
-export const bringBack = (text: string): ReturnType<Remote<KennelCalls>['bringBack']> =>
-  worker().bringBack(text);
+/** The record as lines, once it has been read. */
+export const factsAsLines = async (): Promise<string> => {
+  await recordRead();
+  return worker().factsAsLines();
+};
+/** Brings an export back, once the record has been read: a file may be chosen before. */
+export const bringBack = async (text: string): ReturnType<Remote<KennelCalls>['bringBack']> => {
+  await recordRead();
+  return worker().bringBack(text);
+};
 export const notSavedAsLines = (): Promise<string> => worker().notSavedAsLines();
 
 /** Identity of something new: 122 random bits. */
