@@ -27,10 +27,10 @@ describe('patterns in sentences', () => {
   it('say "may be" and "nothing" for what they are', () => {
     const evidence = [{ of: 'stops', legs: 50, share: 0.2 }];
     expect(patterns.sentence(found('late-whistle', { state: 'may-be', evidence }))).toMatch(
-      /^It may be that the whistle often comes late: you put 2 in 10 of 50 stops down to yourself\./,
+      /^It may be that the whistle often comes late: 2 in 10 of 50 stops you blew late or put down to yourself\./,
     );
     expect(patterns.sentence(found('late-whistle', { state: 'nothing', evidence }))).toBe(
-      'Nothing stands out: you put 2 in 10 of 50 stops down to yourself.',
+      'Nothing stands out: 2 in 10 of 50 stops you blew late or put down to yourself.',
     );
   });
 

@@ -115,7 +115,7 @@ export function patternWords(t: Tongue) {
       ]),
     'late-whistle': (found) => {
       const { legs: n, share } = figures(found, 'stops');
-      return `you put ${often(share)} of ${legs(n, 'stop', 'stops')} down to yourself`;
+      return `${often(share)} of ${legs(n, 'stop', 'stops')} you blew late or put down to yourself`;
     },
     'too-big-steps': (found) => {
       const { legs: n, share } = figures(found, 'steps');

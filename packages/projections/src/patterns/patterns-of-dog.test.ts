@@ -50,6 +50,36 @@ function walked() {
   return { record, walk };
 }
 
+/** Thirty good stops at 20 m of one dog, planned at these distances in turn. */
+function stopsPlannedAt(plannedM: readonly (number | null)[]) {
+  const facts = [
+    fact('added', 'dog-added', 0, { dog: 'd', name: 'd' }),
+    fact('opened', 'session-opened', 1, { session: 's', dog: 'd' }),
+    ...Array.from({ length: 30 }, (_, n) => {
+      const distanceM = plannedM[n % plannedM.length] ?? null;
+      const planned = distanceM === null ? {} : { planned: { distanceM } };
+      const legs = [{ skill: 'stop', ask: { distanceM: 20 }, grade: 'good', ...planned }];
+      return fact(`rep ${n}`, 'rep-recorded', 2 + n, { rep: `rep ${n}`, session: 's', legs });
+    }),
+  ];
+  const record = foldRecord(facts);
+  const walk = new AbilityTimeline();
+  walk.update(record);
+  const { patterns } = patternsOfDog(record, walk, 'd')!;
+  return patterns.find(({ pattern }) => pattern === 'late-whistle')!;
+}
+
+describe('the whistle against its plan', () => {
+  it('counts as late where the stop came farther out than planned, however it went', () => {
+    expect(stopsPlannedAt([14, null, null]).evidence[0]).toMatchObject({ legs: 30, share: 1 / 3 });
+    expect(stopsPlannedAt([14]).state).toBe('looks-like');
+  });
+
+  it('and not where it came nearer, or as good as there', () => {
+    expect(stopsPlannedAt([26, 19.5, null]).evidence[0]).toMatchObject({ legs: 30, share: 0 });
+  });
+});
+
 describe('patterns of a dog', () => {
   const { record, walk } = walked();
 

@@ -18,7 +18,9 @@ export interface StatedWalk {
 
 /** One dog's legs as patterns are found in them, out of everybody's. */
 export function patternLegs(stated: readonly StatedLeg[], dog: string): PatternLeg[] {
-  return stated.filter(({ result }) => result.dog === dog).map(({ result, cause }) => ({ ...result, cause }));
+  return stated
+    .filter(({ result }) => result.dog === dog)
+    .map(({ result, cause, wasBlownLate }) => ({ ...result, cause, wasBlownLate }));
 }
 
 /** All seven patterns in a dog's record, and its share of clean sends. `null` for a dog that no fact names. */

@@ -1,5 +1,6 @@
 import {
   type AbilityFilter,
+  type Ask,
   type Cause,
   type Counting,
   correctForecast,
@@ -11,6 +12,7 @@ import {
   recalibrate,
   recalibratedFilter,
   restoreAbilityFilter,
+  type Skill,
 } from '@sedgeline/engine/ability';
 import { askedChain } from '../record/asked-chain.ts';
 import type { RepRecord } from '../record/training-record.ts';
@@ -45,6 +47,8 @@ export interface StatedLeg {
   /** The chances before any recalibration. */
   readonly plain: GradeChances;
   readonly cause: Cause | null;
+  /** It was to be stopped nearer than it was: the whistle came later than planned. */
+  readonly wasBlownLate: boolean;
 }
 
 /** Where a walk stands: enough to go on from. */
@@ -181,7 +185,7 @@ export class RecordWalk {
     const contexts = rep.legs.map((leg) => contextOf(walk, dog, leg.skill, at));
     let scored = 0;
     for (const [n, leg] of rep.legs.entries()) {
-      const { skill, ask, grade, cause } = leg;
+      const { skill, ask, grade, cause, planned } = leg;
       const result: LegResult = {
         dog: session.dog,
         skill,
@@ -195,7 +199,15 @@ export class RecordWalk {
       const plain = this.#plain.observe(result);
       const { recalibration } = this.#own;
       const forecast = recalibration === null ? plain : correctForecast(plain, recalibration);
-      this.past?.stated.push({ rep: rep.rep, leg: n, result, forecast, plain: plain.chance, cause });
+      this.past?.stated.push({
+        rep: rep.rep,
+        leg: n,
+        result,
+        forecast,
+        plain: plain.chance,
+        cause,
+        wasBlownLate: isStopLate(skill, planned, ask),
+      });
       bookSuccess(walk, rep, n, result);
       if (legWeight(grade, cause ?? undefined, 'excused') > 0) scored += 1;
     }
@@ -247,6 +259,14 @@ function excused(stated: readonly StatedLeg[]): readonly LegResult[] {
     ...result,
     weight: legWeight(result.grade, cause ?? undefined, 'excused'),
   }));
+}
+
+/** A stop comes late from so many metres beyond the place planned: what is nearer is a step of the handler's (our judgement, 2026). */
+const LATE_M = 1;
+
+function isStopLate(skill: Skill, planned: Ask | undefined, done: Ask): boolean {
+  if (skill !== 'stop' || planned?.distanceM === undefined || done.distanceM === undefined) return false;
+  return done.distanceM - planned.distanceM >= LATE_M;
 }
 
 function copyWalks(walks: ReadonlyMap<string, DogWalk>): Map<string, DogWalk> {

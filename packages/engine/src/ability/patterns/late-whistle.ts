@@ -2,11 +2,14 @@ import { evidenceOf, type PatternFinding, type PatternLeg, stateOf } from './pat
 import { sharePosterior } from './share-posterior.ts';
 import { SHARES } from './sizes.ts';
 
-/** Does the handler's whistle come late? The share of stops that were not good and were put down to the handler. */
+/**
+ * Does the handler's whistle come late? The share of stops that were blown later than planned, or were not good and were put
+ * down to the handler.
+ */
 export function lateWhistle(legs: readonly PatternLeg[]): PatternFinding {
   const size = SHARES['late-whistle'];
   const stops = legs.filter(({ skill }) => skill === 'stop');
-  const isLate = ({ cause }: PatternLeg) => cause === 'handler';
+  const isLate = ({ cause, wasBlownLate }: PatternLeg) => cause === 'handler' || wasBlownLate === true;
   const isThin = stops.length < size.need;
   const seen = isThin ? [] : stops;
   const { mean, sd, probability } = sharePosterior(seen.filter(isLate).length, seen.length, size);

@@ -17,6 +17,8 @@ export type PatternName = (typeof PATTERNS)[number];
 export interface PatternLeg extends LegResult {
   /** `null` on a good leg. */
   readonly cause: Cause | null;
+  /** A stop that was blown later than planned, however it went. Left out: not known to be. */
+  readonly wasBlownLate?: boolean;
 }
 
 /** Legs (or sends) of one kind, and the share among them that is told of: misses, signs of expectation, late whistles. */
