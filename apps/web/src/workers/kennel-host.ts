@@ -42,6 +42,8 @@ export function createKennelHost(doors: HostDoors): KennelHost {
   /** Desks of this record's sessions: dogs worked in turn each keep what is in hand. */
   const desks = new Map<string, WorkDesk>();
   let standingOf: string | null = null;
+  /** The session that the screens were last shown as it is: to be asked for it again is no reason to draw it again. */
+  let shown: string | null = null;
   let isFitting = false;
 
   const inUse = (): OpenRecord => {
@@ -50,6 +52,7 @@ export function createKennelHost(doors: HostDoors): KennelHost {
   };
   const pushWork = ({ name }: OpenRecord): void => {
     if (desk === null) return;
+    shown = desk.session;
     push({ view: 'work', record: name, rough: false, session: desk.session, work: desk.show() });
   };
   const pushStanding = ({ name, kennel }: OpenRecord): void => {
@@ -112,6 +115,7 @@ export function createKennelHost(doors: HostDoors): KennelHost {
     const left = desks.get(session);
     desk = left ?? inUse().desk(session, tellTabs);
     left?.refresh();
+    shown = null;
     desks.set(session, desk);
     return desk;
   };
@@ -121,6 +125,7 @@ export function createKennelHost(doors: HostDoors): KennelHost {
     desk = null;
     desks.clear();
     standingOf = null;
+    shown = null;
     await left?.keeper.close();
   };
 
@@ -140,10 +145,11 @@ export function createKennelHost(doors: HostDoors): KennelHost {
       record = opened;
       const dogs = opened.dogs();
       const openSession = openSessionOf(dogs);
-      push({ view: 'dogs', record: name, rough: false, dogs });
-      push({ view: 'damage', record: name, damage: opened.damage });
+      // Work first: it is what the handler waits for.
       if (openSession !== null) deskOf(openSession);
       changed(opened, false);
+      push({ view: 'dogs', record: name, rough: false, dogs });
+      push({ view: 'damage', record: name, damage: opened.damage });
       void compareCopies(opened);
       return { openSession };
     },
@@ -155,7 +161,7 @@ export function createKennelHost(doors: HostDoors): KennelHost {
       }
       if (typeof session === 'string') {
         deskOf(session);
-        pushWork(open);
+        if (shown !== session) pushWork(open);
       }
     },
     append: async (taps) => {
