@@ -1,5 +1,5 @@
 import { GRADES } from '@sedgeline/engine/ability';
-import { useEffect } from 'react';
+import { useLayoutEffect } from 'react';
 import { useSettings } from '../../state/settings.ts';
 import type { After } from '../../workers/kennel-calls.ts';
 import { CAUSES, EXPECTATIONS, FIRST_STRIP_KEY } from './after-strip.tsx';
@@ -62,7 +62,8 @@ function press(key: string, now: KeysNow): boolean {
 /** Single keys of a paired keyboard, a clicker that types or a presenter's remote (page keys and Enter); off in Setup, in fields, and with a modifier held. */
 export function useWorkKeys(now: KeysNow, isOn: boolean): void {
   const isWanted = useSettings((s) => s.keysOnWork);
-  useEffect(() => {
+  // Before the picture is painted: a key pressed on what is seen is never taken for the picture before it.
+  useLayoutEffect(() => {
     if (!isOn || !isWanted) return;
     const listen = (event: KeyboardEvent) => {
       if (event.defaultPrevented || event.repeat || event.ctrlKey || event.metaKey || event.altKey) return;
