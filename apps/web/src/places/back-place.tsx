@@ -1,9 +1,9 @@
-import type { SessionBackView, SessionsView } from '@sedgeline/projections';
-import { lazy, Suspense, useEffect, useState } from 'react';
+import type { SessionBackView } from '@sedgeline/projections';
+import { lazy, Suspense } from 'react';
 import { Link } from 'wouter';
 import { useWords } from '../parts/words-context.tsx';
 import { sessionBackOf, sessionsBack } from '../state/kennel.ts';
-import { useKennel } from '../state/kennel-store.ts';
+import { useRecordView } from '../state/use-record-view.ts';
 import { Framed } from './framed.tsx';
 import { Opening } from './opening.tsx';
 import { useTitle } from './use-title.ts';
@@ -20,25 +20,12 @@ const SessionBackScreen = lazy(() =>
 /** Look back: every session, joined to the record. */
 export function BackPlace() {
   const { back } = useWords();
-  const isReady = useKennel((s) => s.isReady);
-  const facts = useKennel((s) => s.dogs?.facts ?? 0);
-  const [view, setView] = useState<SessionsView | null>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: more facts may be another session
-  useEffect(() => {
-    if (!isReady) return;
-    let isLeft = false;
-    void sessionsBack().then((found) => {
-      if (!isLeft) setView(found);
-    });
-    return () => {
-      isLeft = true;
-    };
-  }, [isReady, facts]);
+  const view = useRecordView(sessionsBack, null);
   useTitle(back.title);
   return (
     <Framed here="back">
       <Suspense fallback={<Opening />}>
-        {view === null ? <Opening /> : <BackScreen view={view} nowMs={Date.now()} />}
+        {view === 'waiting' ? <Opening /> : <BackScreen view={view} nowMs={Date.now()} />}
       </Suspense>
     </Framed>
   );
@@ -46,21 +33,7 @@ export function BackPlace() {
 
 /** A session to look back on; `null` where no fact names it, `waiting` before that is known. */
 export function useSessionBack(session: string): SessionBackView | null | 'waiting' {
-  const isReady = useKennel((s) => s.isReady);
-  const facts = useKennel((s) => s.dogs?.facts ?? 0);
-  const [view, setView] = useState<SessionBackView | null | 'waiting'>('waiting');
-  // biome-ignore lint/correctness/useExhaustiveDependencies: more facts may be another rep, or an amended one
-  useEffect(() => {
-    if (!isReady) return;
-    let isLeft = false;
-    void sessionBackOf(session).then((found) => {
-      if (!isLeft) setView(found);
-    });
-    return () => {
-      isLeft = true;
-    };
-  }, [session, isReady, facts]);
-  return view;
+  return useRecordView(sessionBackOf, session);
 }
 
 /** One session, with its entrances to sound and film. */

@@ -1,10 +1,9 @@
-import type { SeasonView } from '@sedgeline/projections';
-import { lazy, Suspense, useEffect, useState } from 'react';
+import { lazy, Suspense } from 'react';
 import { Link } from 'wouter';
 import { useWords } from '../parts/words-context.tsx';
 import { seasonOf } from '../state/kennel.ts';
-import { useKennel } from '../state/kennel-store.ts';
 import { setGoal } from '../state/set-goal.ts';
+import { useRecordView } from '../state/use-record-view.ts';
 import { Framed } from './framed.tsx';
 import { Opening } from './opening.tsx';
 import { useTitle } from './use-title.ts';
@@ -16,20 +15,7 @@ const SeasonScreen = lazy(() =>
 /** A dog's goals and the weeks to come, joined to the record. */
 export function SeasonPlace({ dog }: { readonly dog: string }) {
   const { seasonScreen, dogs: dogsWords, planScreen } = useWords();
-  const isReady = useKennel((s) => s.isReady);
-  const facts = useKennel((s) => s.dogs?.facts ?? 0);
-  const [view, setView] = useState<SeasonView | null | 'waiting'>('waiting');
-  // biome-ignore lint/correctness/useExhaustiveDependencies: more facts may be another goal, or another standing
-  useEffect(() => {
-    if (!isReady) return;
-    let isLeft = false;
-    void seasonOf(dog).then((found) => {
-      if (!isLeft) setView(found);
-    });
-    return () => {
-      isLeft = true;
-    };
-  }, [dog, isReady, facts]);
+  const view = useRecordView(seasonOf, dog);
   const isKnown = view !== 'waiting' && view !== null;
   useTitle(isKnown ? seasonScreen.title(view.dogName) : planScreen.season);
   return (

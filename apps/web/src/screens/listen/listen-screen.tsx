@@ -12,6 +12,7 @@ import { append, listenDesk, newId } from '../../state/kennel.ts';
 import { useKennel } from '../../state/kennel-store.ts';
 import { dropListened, type ListenedDraft, useListenedDraft } from '../../state/listened-drafts.ts';
 import { useLive } from '../../state/live-state.ts';
+import { useRecordView } from '../../state/use-record-view.ts';
 import { voicesOf } from '../../state/voices-of.ts';
 import { ChooseSound } from './choose-sound.tsx';
 import { KeptSounds } from './kept-sounds.tsx';
@@ -143,19 +144,8 @@ export function ListenScreen({ view }: { readonly view: SessionBackView }) {
 
 /** Sounds of the session that stand in the record, and anew whenever facts were added. */
 function useKeptSounds(session: string): readonly SoundRecord[] {
-  const facts = useKennel((s) => s.dogs?.facts ?? 0);
-  const [sounds, setSounds] = useState<readonly SoundRecord[]>([]);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: more facts may be another sound, or one fewer
-  useEffect(() => {
-    let isLeft = false;
-    void listenDesk()
-      .soundsOf(session)
-      .then((found) => {
-        if (!isLeft) setSounds(found);
-      });
-    return () => {
-      isLeft = true;
-    };
-  }, [session, facts]);
-  return sounds;
+  const sounds = useRecordView(keptSounds, session);
+  return sounds === 'waiting' ? [] : sounds;
 }
+
+const keptSounds = (session: string) => listenDesk().soundsOf(session);
