@@ -8,6 +8,7 @@ import { closeSync, mkdtempSync, openSync, rmSync, writeSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { wavHeader } from '../apps/web/e2e/sounds/made-field.ts';
 import { makeRecording } from '../studies/sound/make-recording.ts';
 import { sceneOf } from '../studies/sound/sets.ts';
 import { createLibraryFigures } from './listen/library-figures.ts';
@@ -27,27 +28,10 @@ const folder = mkdtempSync(join(tmpdir(), 'listen-bench-'));
 const file = join(folder, 'hour.wav');
 const times = Math.round((MINUTES * 60) / 30);
 
-function header(dataBytes: number): Buffer {
-  const bytes = Buffer.alloc(44);
-  bytes.write('RIFF', 0);
-  bytes.writeUInt32LE(36 + dataBytes, 4);
-  bytes.write('WAVEfmt ', 8);
-  bytes.writeUInt32LE(16, 16);
-  bytes.writeUInt16LE(1, 20);
-  bytes.writeUInt16LE(1, 22);
-  bytes.writeUInt32LE(RATE, 24);
-  bytes.writeUInt32LE(2 * RATE, 28);
-  bytes.writeUInt16LE(2, 32);
-  bytes.writeUInt16LE(16, 34);
-  bytes.write('data', 36);
-  bytes.writeUInt32LE(dataBytes, 40);
-  return bytes;
-}
-
 try {
   const pcm = parts.map((part) => Int16Array.from(part, (x) => Math.round(32_767 * x)));
   const fd = openSync(file, 'w');
-  writeSync(fd, header(times * 30 * RATE * 2));
+  writeSync(fd, wavHeader(RATE, times * 30 * RATE * 2));
   for (let k = 0; k < times; k++) writeSync(fd, new Uint8Array(pcm[k % pcm.length]!.buffer));
   closeSync(fd);
 

@@ -12,7 +12,10 @@ const { workerData } = require('node:worker_threads');
 const pids = new Int32Array(workerData.pids);
 const still = new Int32Array(new SharedArrayBuffer(4));
 const signal = (name) => {
-  for (const pid of pids) if (pid > 0) try { process.kill(pid, name); } catch {}
+  for (const pid of pids) {
+    // A page that was closed since its process was last looked for is not there to be signalled.
+    try { if (pid > 0) process.kill(pid, name); } catch (error) { if (error.code !== 'ESRCH') throw error; }
+  }
 };
 while (Atomics.load(pids, 0) !== -1) {
   signal('SIGSTOP');
