@@ -1,15 +1,7 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect, test } from './served-app.ts';
 import { said } from './steps.ts';
-
-/** WCAG 2.2 AA and the best practices of the rule set. */
-async function violations(page: Page): Promise<string[]> {
-  const { violations: found } = await new AxeBuilder({ page }).analyze();
-  return found.flatMap(({ id, nodes }) =>
-    nodes.map((node) => `${id}: ${node.target.join(' ')}: ${node.failureSummary}`),
-  );
-}
+import { violations } from './violations.ts';
 
 async function openIn(page: Page, theme: 'sun' | 'dusk'): Promise<void> {
   await page.addInitScript((name) => {

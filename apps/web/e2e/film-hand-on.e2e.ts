@@ -1,4 +1,3 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import Papa from 'papaparse';
 import webvtt from 'webvtt-parser';
@@ -13,6 +12,7 @@ import {
   stepTo,
 } from './films/on-film.ts';
 import { expect, test } from './served-app.ts';
+import { violations } from './violations.ts';
 
 const bench = (page: Page) => page.locator('.film-bench');
 const marks = (page: Page) => page.locator('.film-marks > li');
@@ -121,19 +121,13 @@ for (const { name, theme, use } of [
         localStorage.setItem('sedgeline.settings', JSON.stringify({ state: { theme: wanted }, version: 1 }));
       }, theme);
       await benchOfOwn(page, 2);
-      const violations = async () => {
-        const { violations: found } = await new AxeBuilder({ page }).analyze();
-        return found.map(
-          ({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`,
-        );
-      };
-      expect(await violations()).toEqual([]);
+      expect(await violations(page)).toEqual([]);
       await openFilm(page, filmPath('squares.webm'));
       await pictureThere(page);
       await markTwoReps(page);
       await page.getByText(filmSaid.exports.summary, { exact: true }).click();
       await expect(page.locator('html')).toHaveAttribute('data-theme', theme);
-      expect(await violations()).toEqual([]);
+      expect(await violations(page)).toEqual([]);
       const small = await page.locator('.film button:visible, .film .film-file:visible').evaluateAll((keys) =>
         keys
           .map((key) => ({ text: key.textContent, box: key.getBoundingClientRect() }))

@@ -1,7 +1,7 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './served-app.ts';
 import { exportedFacts, said } from './steps.ts';
+import { violations } from './violations.ts';
 
 const { editor, walk } = said.ground;
 
@@ -241,16 +241,12 @@ for (const theme of ['sun', 'dusk'] as const) {
     await page.goto('/grounds');
     const first = page.locator('.ground-row-name a').first();
     await expect(first).toBeVisible();
-    const violations = async () =>
-      (await new AxeBuilder({ page }).analyze()).violations.flatMap(({ id, nodes }) =>
-        nodes.map((node) => `${id}: ${node.target.join(' ')}: ${node.failureSummary}`),
-      );
-    expect(await violations()).toEqual([]);
+    expect(await violations(page)).toEqual([]);
     await first.click();
     await expect(page.locator('.layout-tile').nth(3)).toBeVisible();
-    expect(await violations()).toEqual([]);
+    expect(await violations(page)).toEqual([]);
     await page.getByRole('link', { name: said.ground.starting('water-edge').name }).click();
     await handle(page, `${said.picture.thing('dummy', 'asked')} 1`).focus();
-    expect(await violations()).toEqual([]);
+    expect(await violations(page)).toEqual([]);
   });
 }

@@ -5,8 +5,8 @@ import type { Page } from '@playwright/test';
 import config from '../../../playwright.config.ts';
 import { expect, test } from './served-app.ts';
 import { fieldWav } from './sounds/made-field.ts';
-import { violations } from './sounds/on-listen.ts';
 import { allWell, exportedFacts, said, startFirst, wideKey } from './steps.ts';
+import { violationsAaa as violations } from './violations.ts';
 
 test.setTimeout(180_000);
 

@@ -8,10 +8,10 @@ import {
   keepKey,
   openListen,
   sounds,
-  violations,
   writeRecorded,
 } from './sounds/on-listen.ts';
 import { exportedFacts, said } from './steps.ts';
+import { violationsAaa as violations } from './violations.ts';
 
 test.setTimeout(120_000);
 

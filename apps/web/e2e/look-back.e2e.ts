@@ -1,20 +1,11 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect, test } from './served-app.ts';
 import { allWell, gradeLeg, said, startFirst } from './steps.ts';
+import { violationsAaa as violations } from './violations.ts';
 
 test.setTimeout(90_000);
 
 const { back, shell } = said;
-
-async function violations(page: Page): Promise<string[]> {
-  const { violations: found } = await new AxeBuilder({ page })
-    .options({ rules: { 'color-contrast-enhanced': { enabled: true } } })
-    .analyze();
-  return found.flatMap(({ id, nodes }) =>
-    nodes.map((node) => `${id}: ${node.target.join(' ')}: ${node.failureSummary}`),
-  );
-}
 
 /** The five places, where they stand on the screen, and whether their names are whole. */
 const places = (page: Page) =>

@@ -1,7 +1,7 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './served-app.ts';
 import { said } from './steps.ts';
+import { violations } from './violations.ts';
 
 const STOP = said.trade.skillInWords('stop');
 
@@ -18,11 +18,6 @@ async function openDemoDog(page: Page, theme: 'sun' | 'dusk' = 'sun'): Promise<v
 
 /** What opens a part of a skill: a summary of that name, the one on the screen of two. */
 const opens = (page: Page, name: string) => page.locator(`summary[aria-label="${name}"]:visible`);
-
-async function violations(page: Page): Promise<string[]> {
-  const { violations: found } = await new AxeBuilder({ page }).analyze();
-  return found.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}`));
-}
 
 const texts = (cells: Locator) => cells.evaluateAll((all) => all.map((cell) => cell.textContent ?? ''));
 

@@ -1,7 +1,7 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect, test } from './served-app.ts';
 import { allWell, exportedFacts, said, startFirst } from './steps.ts';
+import { violations } from './violations.ts';
 
 const { seasonScreen: words } = said;
 const goal = (page: Page) => page.locator('.goal-card');
@@ -108,10 +108,7 @@ for (const { name, viewport } of [
       await page.goto('/season/moss');
       await page.getByRole('button', { name: words.newGoal }).click();
       await namedAsk(page, 'usual', 'stop').click();
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      expect(
-        violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' '))}`),
-      ).toEqual([]);
+      expect(await violations(page)).toEqual([]);
       const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
       expect(over).toBeLessThanOrEqual(0);
     });

@@ -1,10 +1,10 @@
 import { readFile } from 'node:fs/promises';
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { beginWorkerWith } from './begin-worker-with.ts';
 import { factsInCopy, factsInDatabase } from './kill/stored-facts.ts';
 import { expect, test } from './served-app.ts';
 import { allWell, gradeLeg, repNumber, said, startFirst, wideKey } from './steps.ts';
+import { violations } from './violations.ts';
 
 const { keeping } = said;
 
@@ -50,7 +50,7 @@ test('a database that was emptied comes back from the second copy, said plainly,
   await expect(page).toHaveURL(/\/work\/.+/);
   // The news takes its room from the card: the pad stays whole under the thumb.
   await expect(wideKey(page)).toBeInViewport({ ratio: 1 });
-  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  expect(await violations(page)).toEqual([]);
   expect(await repNumber(page)).toBe(rep);
   await expect(page.locator('.work-leg[data-grade="fair"]')).toHaveCount(1);
   expect(await factsInDatabase(page)).toEqual(await factsInCopy(page));
@@ -122,7 +122,7 @@ test('with both gone it is said what is missing and what to do, and an export br
   await page.goto('/');
   const gone = page.getByText(keeping.missing(facts));
   await expect(gone).toBeVisible();
-  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  expect(await violations(page)).toEqual([]);
   // It stands until it is read, or until what is missing is there again.
   await page.reload();
   await expect(gone).toBeVisible();

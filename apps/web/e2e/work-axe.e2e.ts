@@ -1,21 +1,10 @@
-import AxeBuilder from '@axe-core/playwright';
-import type { Page } from '@playwright/test';
 import { expect, test } from './served-app.ts';
 import { allWell, gradeLeg, said, startFirst } from './steps.ts';
+import { violationsAaa as violations } from './violations.ts';
 
 test.setTimeout(150_000);
 
 const { work } = said;
-
-/** WCAG 2.2 AA, the best practices, and on Work the contrast of AAA: 7:1, and 4.5:1 for big text. */
-async function violations(page: Page): Promise<string[]> {
-  const { violations: found } = await new AxeBuilder({ page })
-    .options({ rules: { 'color-contrast-enhanced': { enabled: true } } })
-    .analyze();
-  return found.flatMap(({ id, nodes }) =>
-    nodes.map((node) => `${id}: ${node.target.join(' ')}: ${node.failureSummary}`),
-  );
-}
 
 for (const theme of ['sun', 'dusk'] as const) {
   test(`no violations in any state of Work, with the contrast of AAA, in ${theme}`, async ({ page }) => {

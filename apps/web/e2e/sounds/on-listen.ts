@@ -1,22 +1,11 @@
 import { utimesSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect } from '../served-app.ts';
 import { said } from '../steps.ts';
 import { fieldJournal, LENGTH_S, type MoreFact, STARTS_AT } from './made-field.ts';
 
 export const sounds = (name: string): string => fileURLToPath(new URL(name, import.meta.url));
-
-/** WCAG 2.2 AA, the best practices and the contrast of AAA. */
-export async function violations(page: Page): Promise<string[]> {
-  const { violations: found } = await new AxeBuilder({ page })
-    .options({ rules: { 'color-contrast-enhanced': { enabled: true } } })
-    .analyze();
-  return found.flatMap(({ id, nodes }) =>
-    nodes.map((node) => `${id}: ${node.target.join(' ')}: ${node.failureSummary}`),
-  );
-}
 
 /** Puts the made session on record, by the way a handler brings an export back. */
 export async function bringFieldSession(page: Page, more: readonly MoreFact[] = []): Promise<void> {
