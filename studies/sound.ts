@@ -1,6 +1,6 @@
 /**
  * How well is a detector of whistle blasts and clicks? Made recordings with their truth, `tune` and `held-out`, and what a plain detector of
- * thresholds finds in them, beside the aims. Run: `npx tsx studies/sound.ts [tune|held-out|unheard] [condition ...]`; with `--long` on two hours of
+ * thresholds finds in them, beside the aims. Run: `npx tsx studies/sound.ts [tune|held-out|unheard|unmet] [condition ...]`; with `--long` on two hours of
  * sound in place of twelve minutes; with `--folder PATH` on recordings that are known to hold neither whistle nor click, for false alarms. The
  * coded conditions and folders need an FFmpeg on the path, or named by the variable FFMPEG; without one the coded are left out, and the page
  * says so.
@@ -24,7 +24,7 @@ const RECORDINGS: Record<Condition, readonly [number, number]> = {
 
 const words = process.argv.slice(2);
 const folderAt = words.indexOf('--folder');
-const set = (['held-out', 'unheard'] as const).find((name) => words.includes(name)) ?? 'tune';
+const set = (['held-out', 'unheard', 'unmet'] as const).find((name) => words.includes(name)) ?? 'tune';
 const conditions = Object.keys(RECORDINGS) as Condition[];
 const named = conditions.filter((condition) => words.includes(condition));
 const canCode = hasFfmpeg();

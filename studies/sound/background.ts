@@ -1,5 +1,6 @@
 import type { Dice } from '../careers/dice.ts';
 import { banded, biquad, filtered } from './filters.ts';
+import { gustCascade } from './gust-cascade.ts';
 import {
   addAt,
   bandNoise,
@@ -42,7 +43,9 @@ export function fieldBackground(scene: Scene, dice: Dice): Float64Array {
   const gust =
     scene.gusts === 'fronts'
       ? gustFronts(samples, sampleRateHz, dice)
-      : wander(samples, 3, sampleRateHz, dice).map((x) => Math.exp(0.3 * x));
+      : scene.gusts === 'cascade'
+        ? gustCascade(samples, sampleRateHz, dice)
+        : wander(samples, 3, sampleRateHz, dice).map((x) => Math.exp(0.3 * x));
   const leaves = bandNoise(samples, 900, 6000, sampleRateHz, dice);
   const murmur = pinkNoise(samples, sampleRateHz, dice);
   const hissGain = dice.between(0.2, 0.6);

@@ -1,9 +1,11 @@
 import type { Dice } from '../careers/dice.ts';
+import { aboutTheHandler, isAbout } from './about-the-handler.ts';
 import { passingCar, rustle } from './background.ts';
 import { birdPhrase, crickets } from './birds.ts';
 import { barks, whine } from './dog-voice.ts';
 import { drawnSong, isDrawn } from './drawn-songs.ts';
 import { farmSound, isFarm } from './farm-sounds.ts';
+import { fieldBird, isFieldBird } from './field-birds.ts';
 import { clank, footsteps, shot, shutter, squeal, twig, zip } from './knocks.ts';
 import { addAt, fromDb } from './noise.ts';
 import type { Disturbed } from './recording.ts';
@@ -11,6 +13,7 @@ import type { DisturbanceKind, Scene } from './scene.ts';
 import { speechPhrase } from './speech.ts';
 import { isSyrinx, syrinxPhrase } from './syrinx.ts';
 import { travelled } from './travel.ts';
+import { isYard, yardSound } from './yard-sounds.ts';
 
 function voiceOf(kind: DisturbanceKind, sampleRateHz: number, dice: Dice): Float64Array {
   switch (kind) {
@@ -44,17 +47,29 @@ function voiceOf(kind: DisturbanceKind, sampleRateHz: number, dice: Dice): Float
       if (isDrawn(kind)) return drawnSong(kind, sampleRateHz, dice);
       if (isSyrinx(kind)) return syrinxPhrase(kind, sampleRateHz, dice);
       if (isFarm(kind)) return farmSound(kind, sampleRateHz, dice);
+      if (isFieldBird(kind)) return fieldBird(kind, sampleRateHz, dice);
+      if (isYard(kind)) return yardSound(kind, sampleRateHz, dice);
+      if (isAbout(kind)) return aboutTheHandler(kind, sampleRateHz, dice);
       return birdPhrase(kind, sampleRateHz, dice);
   }
 }
 
 /** Sounds made at the phone or the handler: they come without the field's air and trees. */
-const AT_HAND: readonly DisturbanceKind[] = ['zip', 'footsteps', 'rustle', 'shutter', 'beeps'];
+const AT_HAND: readonly DisturbanceKind[] = [
+  'zip',
+  'footsteps',
+  'rustle',
+  'shutter',
+  'beeps',
+  'ring',
+  'jacket',
+  'rainOnHood',
+];
 
 /** Adds what else is heard in the field, at random times, each with its own distance, air and echoes; tells what came when. */
 export function addDisturbances(into: Float64Array, scene: Scene, dice: Dice): Disturbed[] {
   const all: Disturbed[] = [];
-  const { sampleRateHz, treesS, wallS } = scene;
+  const { sampleRateHz, treesS, wallS, rings } = scene;
   for (const { kind, perMinute, loudDb } of scene.disturbances) {
     const expected = (perMinute * scene.lastsS) / 60;
     const count = Math.floor(expected) + (dice.chance(expected % 1) ? 1 : 0);
@@ -74,6 +89,7 @@ export function addDisturbances(into: Float64Array, scene: Scene, dice: Dice): D
         air: scene.air,
         trees,
         wallS: isNear ? null : wallS,
+        rings: isNear ? null : rings,
       };
       const { direct, echoes } = travelled(dry, sampleRateHz, path, dice);
       addAt(echoes, direct, 0);

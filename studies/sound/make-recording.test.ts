@@ -48,6 +48,7 @@ describe('a path', () => {
     air: { temperatureC: 15, relativeHumidityPct: 70 },
     trees: null,
     wallS: null,
+    rings: null,
   };
 
   it('keeps the time of what comes straight', () => {

@@ -5,6 +5,7 @@ import { drawClicker, pressAndRelease } from './clicker-voice.ts';
 import { addDisturbances } from './disturbances.ts';
 import { recorded } from './microphone.ts';
 import { addAt, fromDb, scaled } from './noise.ts';
+import { drawPattern } from './pattern.ts';
 import type { Recording, TrueClick, TrueWhistle } from './recording.ts';
 import type { Scene } from './scene.ts';
 import { travelled } from './travel.ts';
@@ -22,27 +23,13 @@ interface Placed {
 /** A blast of 0.35 s and longer is a long one (common practice, no source). */
 const LONG_FROM_S = 0.35;
 
-/** Lengths of the blasts of one pattern and the silences between: a long one, one to five pips, or pips and then a long one. */
-function drawPattern(scene: Scene, dice: Dice) {
-  const pips = Array.from({ length: 1 + dice.below(5) }, () => 'pip' as const);
-  const way = dice.uniform();
-  const kinds =
-    way < 0.45 ? (['long'] as const) : way < 0.88 ? pips : ([...pips.slice(0, 2), 'long'] as const);
-  return kinds.map((kind) => ({
-    kind,
-    lastsS: dice.between(...(kind === 'long' ? scene.longS : scene.pipS)),
-    gapS: dice.between(...scene.pipGapS),
-    gain: fromDb(dice.between(-2, 0)),
-  }));
-}
-
 function placed(dry: Float64Array, atS: number, distanceM: number, scene: Scene, dice: Dice) {
-  const { treesS, wallS, sampleRateHz } = scene;
+  const { treesS, wallS, rings, sampleRateHz } = scene;
   const trees =
     treesS === null
       ? null
       : { firstS: dice.between(...treesS), overS: dice.between(0.1, 0.3), loudestDb: dice.between(-30, -12) };
-  const path = { distanceM, air: scene.air, trees, wallS };
+  const path = { distanceM, air: scene.air, trees, wallS, rings };
   const { direct, echoes } = travelled(dry, sampleRateHz, path, dice);
   addAt(echoes, direct, 0);
   return { sound: echoes, direct, at: Math.round(atS * sampleRateHz) };

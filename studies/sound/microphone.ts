@@ -1,5 +1,6 @@
 import { biquad, filtered } from './filters.ts';
 import { fromDb, rootMeanSquare, scaled } from './noise.ts';
+import { suppressed } from './noise-suppressor.ts';
 import type { Scene } from './scene.ts';
 
 /** How a phone's automatic gain follows: up with the sound in `attackS`, down in `releaseS`, and by which power of the level it turns down. */
@@ -24,6 +25,22 @@ function gated(sound: Float64Array, sampleRateHz: number): void {
   }
 }
 
+/** A compressor as films and voice memos have it: above `overDb` full scale a quarter of each decibel stays, and all is made up by a fixed gain. */
+const PUMP = { overDb: -34, stays: 0.25, makeUpDb: 14, meanS: 0.008, turnsDownS: 0.006, turnsUpS: 0.25 };
+
+/** The loudest sets the gain of everything: a buffet below 100 Hz presses whistles down, and the background swells back after it. */
+function pumped(sound: Float64Array, sampleRateHz: number): void {
+  const { overDb, stays, makeUpDb, meanS, turnsDownS, turnsUpS } = PUMP;
+  let power = 1e-9;
+  let downDb = 0;
+  for (let i = 0; i < sound.length; i++) {
+    power += (sound[i]! ** 2 - power) / (meanS * sampleRateHz);
+    const wantedDb = (1 - stays) * Math.max(0, 10 * Math.log10(power + 1e-12) - overDb);
+    downDb += (wantedDb - downDb) / ((wantedDb > downDb ? turnsDownS : turnsUpS) * sampleRateHz);
+    sound[i] = sound[i]! * fromDb(makeUpDb - downDb);
+  }
+}
+
 /** The level, dB full scale, that gain control aims at, and the most that it turns up. */
 const AIM_DB_FS = -18;
 const MOST_GAIN_DB = 30;
@@ -31,9 +48,11 @@ const MOST_GAIN_DB = 30;
 /** The pressure at the microphone as a phone writes it: a high-pass, gain control, clipping at full scale, 16 bits. */
 export function recorded(pressure: Float64Array, scene: Scene): Float32Array {
   const { sampleRateHz, gainControl } = scene;
-  const sound = scaled(pressure, fromDb(scene.backgroundDbFs));
+  let sound = scaled(pressure, fromDb(scene.backgroundDbFs));
   filtered(sound, biquad('highpass', 70, Math.SQRT1_2, sampleRateHz));
   if (gainControl === 'gate') gated(sound, sampleRateHz);
+  else if (gainControl === 'pump') pumped(sound, sampleRateHz);
+  else if (gainControl === 'suppressor') sound = suppressed(sound, sampleRateHz);
   else if (gainControl !== 'none') {
     const { attackS, releaseS, power } = GAIN_CONTROLS[gainControl];
     const up = 1 - Math.exp(-1 / (attackS * sampleRateHz));

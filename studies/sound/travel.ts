@@ -3,6 +3,7 @@ import { type Air, airAbsorptionDbPerM, soundSpeedMPerS } from './air-absorption
 import { biquad, filtered } from './filters.ts';
 import { type Response, throughResponse } from './fourier.ts';
 import { addAt, fromDb, wander } from './noise.ts';
+import { type Reverberation, reverberated } from './reverberation.ts';
 
 /** Where a sound is made and what stands round it. */
 export interface Path {
@@ -12,8 +13,11 @@ export interface Path {
   trees: { firstS: number; overS: number; loudestDb: number } | null;
   /** How late the echo of a wall is; null where there is none. */
   wallS: number | null;
+  rings: Reverberation | null;
 }
 
+/** How long echoes are followed after the sound is over. */
+const TAIL_S = 0.6;
 const MOUTH_M = 1.5;
 const MICROPHONE_M = 1.2;
 /** Grassland, Pa·s/m²: the effective flow resistivity that outdoor sound work commonly takes for grass (100 to 300 thousand). */
@@ -57,17 +61,20 @@ function openGround(path: Path): Response {
 
 /**
  * A sound as it comes to the microphone, its time counted from the arrival of the direct sound: `direct` with the ground's mirror and the
- * air's loss, and `echoes` off trees alone, each some hundredths of a second to nearly half a second late, duller with each bounce. Both are
+ * air's loss, and `echoes` off trees, a wall and a place that rings, each some hundredths of a second to nearly half a second late, duller with each bounce. Both are
  * relative to spherical spreading from 1 m; beyond 40 m the level wavers with the moving air.
  */
 export function travelled(sound: Float64Array, sampleRateHz: number, path: Path, dice: Dice) {
-  const { distanceM, trees, wallS } = path;
+  const { distanceM, trees, wallS, rings } = path;
   if (!(distanceM > 0)) throw new RangeError(`distanceM: expected > 0, got ${distanceM}`);
   const direct = throughResponse(sound, sampleRateHz, 0.01, openGround(path));
   const waverDb = Math.min(3, Math.max(0, distanceM - 40) / 60);
   const waver = wander(direct.length, 0.6, sampleRateHz, dice);
   for (let i = 0; i < direct.length; i++) direct[i] = (direct[i]! * fromDb(waverDb * waver[i]!)) / distanceM;
-  const echoes = new Float64Array(direct.length + Math.round(0.6 * sampleRateHz));
+  const echoes =
+    rings === null
+      ? new Float64Array(direct.length + Math.round(TAIL_S * sampleRateHz))
+      : reverberated(direct, TAIL_S, rings, sampleRateHz, dice);
   if (trees !== null) {
     const dull = filtered(direct.slice(), biquad('lowpass', dice.between(2500, 6000), 0.6, sampleRateHz));
     const bounces = 10 + dice.below(20);
