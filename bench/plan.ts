@@ -3,7 +3,6 @@
  * requests, each judged by the judge of plans, which shares no code with the search. Times are of the processor, beside the filter's
  * for 10,000 legs in the same run. Run: `npx tsx bench/plan.ts [plans]`.
  */
-import { createAbilityFilter, EASY_CONTEXT } from '@sedgeline/engine/ability';
 import { falseClaims, judgePlan, type PlanInput, planFaults, planSession } from '@sedgeline/engine/session';
 import { createKennel, planFor } from '@sedgeline/projections';
 import { planFacts } from '../packages/projections/src/plan/plan-facts.ts';
@@ -11,35 +10,10 @@ import { planInput } from '../packages/projections/src/plan/plan-input.ts';
 import { randomKennel, randomRequest } from '../packages/projections/src/plan/random-kennel.fixture.ts';
 import { trainedDog } from '../packages/projections/src/plan/trained-dog.fixture.ts';
 import { countLegs, manyFacts } from './app-open/many-facts.ts';
+import { filterMs, processorMs } from './measure/filter-ms.ts';
 
 const PLANS = Number(process.argv[2] ?? 1000);
 const DAY_MS = 86_400_000;
-
-function processorMs(work: () => void): number {
-  const from = process.cpuUsage();
-  work();
-  const { user, system } = process.cpuUsage(from);
-  return (user + system) / 1000;
-}
-
-/** Ten thousand legs of one dog through the filter: the measure that plans are held against. */
-function filterMs(): number {
-  return processorMs(() => {
-    const filter = createAbilityFilter();
-    for (let n = 0; n < 10_000; n++) {
-      filter.observe({
-        dog: 'wren',
-        skill: 'stop',
-        session: `s${n >> 4}`,
-        atMs: n * 3_600_000,
-        ask: { distanceM: 10 + (n % 40), wayFraction: 0.5 },
-        context: EASY_CONTEXT,
-        grade: n % 5 === 0 ? 'missed' : 'good',
-        weight: 1,
-      });
-    }
-  });
-}
 
 function randomInput(seed: number): PlanInput {
   const day = randomKennel(seed);

@@ -1,8 +1,7 @@
 import { isOwn, type OwnWhistle } from '../own-whistle.ts';
-import { alignInOrder, sumInOrder } from './align-in-order.ts';
-import { pitchesToTry, pitchWeight } from './own-pitch.ts';
+import { createClockTable } from './clock-table.ts';
 import type { CallKind, SoundCall } from './sound-calls.ts';
-import { fitOf, missOf, type WantedCall } from './wanted-call.ts';
+import type { WantedCall } from './wanted-call.ts';
 
 /** What is to be joined. */
 export interface Joining {
@@ -78,7 +77,7 @@ export function joinCalls(joining: Joining): JoinedCalls {
       isCrowded: false,
     };
   const bounds = shiftBounds(joining);
-  const rough = tableOf(
+  const rough = createClockTable(
     joining,
     callsPerS(joining, () => 0.5),
   );
@@ -86,7 +85,7 @@ export function joinCalls(joining: Joining): JoinedCalls {
     rough.pitches.map((_, pitch) => ({
       shiftS,
       pitch,
-      log: rough.sumAt(shiftS, COARSE.thumbS, pitch) + bounds.logPrior(shiftS),
+      log: rough.logSum(shiftS, COARSE.thumbS, pitch) + bounds.logPrior(shiftS),
     })),
   );
   const best = coarse.reduce((a, b) => (b.log > a.log ? b : a));
@@ -104,9 +103,11 @@ export function joinCalls(joining: Joining): JoinedCalls {
       ),
     ),
   );
-  const { share } = rough.at(best.shiftS, COARSE.thumbS, best.pitch);
+  rough.logSum(best.shiftS, COARSE.thumbS, best.pitch);
+  const share = new Float64Array(wants.length * calls.length);
+  rough.addShares(share, 1);
   const left = calls.map((_, j) => 1 - wants.reduce((sum, __, i) => sum + share[i * calls.length + j]!, 0));
-  const table = tableOf(
+  const table = createClockTable(
     joining,
     callsPerS(joining, (call) => left[call]!),
   );
@@ -117,7 +118,7 @@ export function joinCalls(joining: Joining): JoinedCalls {
 
 function weighed(
   { wants, calls }: Joining,
-  table: ReturnType<typeof tableOf>,
+  table: ReturnType<typeof createClockTable>,
   { logPrior }: ReturnType<typeof shiftBounds>,
   shifts: readonly number[],
   pitches: readonly number[],
@@ -131,8 +132,7 @@ function weighed(
       const stride = STRIDES[thumbS];
       if (Math.round(shiftS / FINE_STEP_S) % stride !== 0) continue;
       for (const pitch of pitches) {
-        const { logSum, share: one } = table.at(shiftS, thumbS, pitch);
-        const log = TRUST * logSum + logPrior(shiftS) + Math.log(stride);
+        const log = TRUST * table.logSum(shiftS, thumbS, pitch) + logPrior(shiftS) + Math.log(stride);
         if (log > most) {
           const down = Math.exp(most - log);
           for (let n = 0; n < share.length; n++) share[n] = share[n]! * down;
@@ -141,7 +141,7 @@ function weighed(
         }
         const weight = Math.exp(log - most);
         if (weight < 1e-12) continue;
-        for (let n = 0; n < share.length; n++) share[n] = share[n]! + weight * one[n]!;
+        table.addShares(share, weight);
         const away = shiftS - origin;
         sum += weight;
         sumShift += weight * away;
@@ -173,67 +173,6 @@ function shiftBounds({ wants, starts, lengthS }: Joining) {
     logPrior: (shiftS: number): number =>
       -Math.max(0, lowS - shiftS) - Math.max(0, shiftS - highS - USUAL_LATE_S) / LATER_MEAN_S,
   };
-}
-
-/** A call farther than this from where it is expected is not looked at: even a late thumb's law gives it next to nothing. */
-const WINDOW_S = 180;
-
-/** The pairings at one clock, one thumb and one pitch, weighed against calls that come from nowhere. */
-function tableOf({ wants, calls, lengthS, own }: Joining, perS: Record<CallKind, number>) {
-  const pitches = pitchesToTry(calls, own);
-  const weights = pitches.map((pitch) => calls.map((call) => pitchWeight(pitch, call)));
-  const logOthers = weights.map((all) => all.reduce((log, { other }) => log + Math.log(other), 0));
-  const ratios = weights.map((all) =>
-    all.map(({ wanted, other }, j) => wanted / (other * perS[calls[j]!.kind])),
-  );
-  const columns = calls.length;
-  const fits = new Float64Array(wants.length * columns);
-  const gains = new Float64Array(wants.length * columns);
-  const misses = new Float64Array(wants.length);
-  let fitted = { shiftS: Number.NaN, thumbS: Number.NaN };
-  /** The pitch is tried innermost: what does not hang on it is worked out once. */
-  const fit = (shiftS: number, thumbS: number): void => {
-    if (fitted.shiftS === shiftS && fitted.thumbS === thumbS) return;
-    fitted = { shiftS, thumbS };
-    fits.fill(0);
-    for (const [i, want] of wants.entries()) {
-      misses[i] = missOf(want, lengthS, shiftS, thumbS);
-      const expectedS = want.tappedAtS - want.lagS - shiftS;
-      for (let j = firstFrom(calls, expectedS - WINDOW_S); j < columns; j++) {
-        const call = calls[j]!;
-        if (call.startS > expectedS + WINDOW_S) break;
-        fits[i * columns + j] = fitOf(want, call, shiftS, thumbS);
-      }
-    }
-  };
-  const weigh = (shiftS: number, thumbS: number, pitch: number): void => {
-    fit(shiftS, thumbS);
-    const ratio = ratios[pitch]!;
-    for (let n = 0; n < gains.length; n++) gains[n] = fits[n]! * ratio[n % columns]!;
-  };
-  return {
-    pitches,
-    at: (shiftS: number, thumbS: number, pitch: number) => {
-      weigh(shiftS, thumbS, pitch);
-      const { logSum, share } = alignInOrder(gains, misses, columns);
-      return { logSum: logSum + logOthers[pitch]!, share };
-    },
-    sumAt: (shiftS: number, thumbS: number, pitch: number): number => {
-      weigh(shiftS, thumbS, pitch);
-      return sumInOrder(gains, misses, columns) + logOthers[pitch]!;
-    },
-  };
-}
-
-/** Place of the first call that starts at a time or later. */
-function firstFrom(calls: readonly SoundCall[], atS: number): number {
-  let [low, high] = [0, calls.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (calls[middle]!.startS < atS) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }
 
 /** Of the long blasts of one whistle (of all, where it is not known) the share that no want accounts for. */

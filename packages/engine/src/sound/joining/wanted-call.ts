@@ -1,5 +1,5 @@
-import { normalCdf, normalDensity } from '../../numeric/index.ts';
-import type { CallKind, SoundCall } from './sound-calls.ts';
+import { normalCdf } from '../../numeric/index.ts';
+import type { CallKind } from './sound-calls.ts';
 
 /** A call that a rep should have had, by what was tapped. */
 export interface WantedCall {
@@ -21,32 +21,20 @@ const TAKEN_FOR: Readonly<Record<WantedCall['kind'], Readonly<Record<CallKind, n
   click: { long: 0, pip: 0, pips: 0, click: 1 },
 };
 
-/**
- * How late a thumb is beside its usual: mostly near it, now and then much later, seldom sooner (our judgement, 2026; the study
- * joins sessions whose thumbs keep another law).
- */
-const CORE = 0.86;
-const LATE = { share: 0.11, meanS: 30 } as const;
-const SOON = { share: 0.03, meanS: 10 } as const;
+/** Probability that a call that was wanted is heard, and as this kind. */
+export const heardAs = (wanted: WantedCall['kind'], kind: CallKind): number =>
+  HEARD[wanted] * TAKEN_FOR[wanted][kind];
 
-function lateness(restS: number, spreadS: number): number {
-  const core = (CORE * normalDensity(restS / spreadS)) / spreadS;
-  const tail = restS > 0 ? LATE : SOON;
-  return core + (tail.share / tail.meanS) * Math.exp(-Math.abs(restS) / tail.meanS);
-}
-
-/** How well a call fits a want: probability of its being heard, as this kind, at this second. */
-export function fitOf(want: WantedCall, call: SoundCall, shiftS: number, thumbS: number): number {
-  const taken = HEARD[want.kind] * TAKEN_FOR[want.kind][call.kind];
-  if (taken === 0) return 0;
-  const restS = want.tappedAtS - want.lagS - shiftS - call.startS;
-  return taken * lateness(restS, Math.hypot(thumbS, want.lagSpreadS));
-}
+/** How far a call may lie from where it is expected by law (one standard deviation), thumb and leg taken together, seconds. */
+export const spreadOf = (want: WantedCall, thumbS: number): number => Math.hypot(thumbS, want.lagSpreadS);
 
 /** Probability that a want has no call in the sound: lost by the ear, or before it began, or after it ended. */
 export function missOf(want: WantedCall, lengthS: number, shiftS: number, thumbS: number): number {
-  const spreadS = Math.hypot(thumbS, want.lagSpreadS) + 1;
+  const spreadS = spreadOf(want, thumbS) + 1;
   const expectedS = want.tappedAtS - want.lagS - shiftS;
-  const within = normalCdf(expectedS / spreadS) - normalCdf((expectedS - lengthS) / spreadS);
-  return 1 - HEARD[want.kind] * within;
+  return 1 - HEARD[want.kind] * (below(expectedS / spreadS) - below((expectedS - lengthS) / spreadS));
 }
+
+/** Beyond nine spreads the law is nought or one to the last place of a double (under 1.2e-19), and is not worked out. */
+const FAR = 9;
+const below = (z: number): number => (z > FAR ? 1 : z < -FAR ? 0 : normalCdf(z));
