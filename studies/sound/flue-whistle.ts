@@ -1,6 +1,7 @@
 import type { Dice } from '../careers/dice.ts';
 import { type Ball, ballNearMouth, drawBall } from './ball-in-chamber.ts';
 import { breathOf, drawMouth, type Mouth } from './breath.ts';
+import { biquad, filtered } from './filters.ts';
 import { stepsASample, thinned } from './fine-rate.ts';
 import { type Flue, jetDriven, madeFor, triedOut } from './jet-drive.ts';
 import { addAt, wander } from './noise.ts';
@@ -41,8 +42,8 @@ function drawChamber(kind: FlueKind, pitchHz: number, loud: number, dice: Dice) 
     resonanceHz: pitchHz,
     modes: [{ ratio: 1, q, share: 1 }, ...(isHand ? [] : [second])],
     crossPeriods: dice.between(0.42, 0.56),
-    grows: dice.between(isBall ? 4 : 2.4, 6),
-    aside: dice.between(-0.9, 0.9),
+    grows: dice.between(isBall ? 4 : 2.7, 6),
+    aside: dice.between(-0.6, 0.6),
     turbulent: dice.between(0.02, isHand ? 0.35 : 0.16),
     bare: dice.between(0.01, 0.25),
     hiss: 10 ** dice.between(-2, isHand ? -0.4 : -0.7),
@@ -114,6 +115,8 @@ export function blowFlue(voice: FlueVoice, durationS: number, sampleRateHz: numb
     addAt(fine, sound, 0, gain);
     for (let i = 0; i < steps; i++) power[i] = power[i]! + (gain * height[i]!) ** 2;
   }
+  // What blows steadily through is wind and no sound.
+  filtered(fine, biquad('highpass', 0.25 * voice.pitchHz, Math.SQRT1_2, rateHz));
   const middle = power
     .slice(Math.round(0.2 * durationS * rateHz), Math.round(0.9 * durationS * rateHz))
     .sort();

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { diceNamed } from '../careers/dice.ts';
-import { FIELD_BIRDS, fieldBird, songOf } from './field-birds.ts';
+import { fieldBird } from './field-birds.ts';
+import { FIELD_BIRDS, songOf } from './field-songs.ts';
 import { spectrumOf } from './fourier.ts';
 import { normalFormSong, type SongGesture, type Throat } from './normal-form-syrinx.ts';
 

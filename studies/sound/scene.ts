@@ -3,7 +3,7 @@ import type { Air } from './air-absorption.ts';
 import type { BirdKind } from './birds.ts';
 import type { DrawnKind } from './drawn-songs.ts';
 import type { FarmKind } from './farm-sounds.ts';
-import type { FieldBirdKind } from './field-birds.ts';
+import type { FieldBirdKind } from './field-songs.ts';
 import type { Reverberation } from './reverberation.ts';
 import type { SyrinxKind } from './syrinx.ts';
 import type { VoiceKind } from './voices.ts';
