@@ -69,7 +69,7 @@ function swing(rateHz: number, dice: Dice): Float64Array {
   return rubbed(part, dice.between(2, 5), (s) => 0.2 + 0.8 * Math.abs(turn(s)), press, rateHz, dice);
 }
 
-/** A bicycle's or a trailer's brakes: pads that squeal ever lower of speed until the wheel stands. */
+/** A bicycle's or a trailer's brakes: pads that squeal while the wheel slows, until it stands. */
 function brakes(rateHz: number, dice: Dice): Float64Array {
   const lastsS = dice.between(0.5, 2.5);
   const hz = dice.between(900, 3600);
