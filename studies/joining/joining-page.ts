@@ -53,7 +53,7 @@ the thumb, every way of pairing calls with legs in their order is summed by a fo
 how likely a call of that kind at that second is for that leg, against calls that come evenly from elsewhere. What lies between whistle and tap is
 the time of the legs that were tapped in one go, and the thumb, whose law has a tail of late ones. Offsets within what is known of the
 beginning, three scatters and the pitches that the own whistle may have (a learned one, or any pitch that comes twice) are then summed over.
-Their evidence is counted to the power of 0.7, since the laws are guesses. Where more than two in five of the long blasts of
+Their evidence is counted to the power of 0.7, since the laws are guesses. Where more than half of the long blasts of
 the likeliest own pitch are left over, others blow the same whistle, and nothing is called sure. The drift of a clock is not modelled: it is within the thumb's scatter.
 
 ## Is it right?

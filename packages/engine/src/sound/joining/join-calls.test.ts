@@ -17,7 +17,7 @@ const BLOWN_S = [60, 152, 205, 341, 390, 502];
 const SIX = BLOWN_S.map((atS) => stop(5000 + atS + 4));
 
 describe('calls', () => {
-  it('take a second whistle and a run of pips as one, and another pitch as another', () => {
+  it('take a second whistle as one with the first, and so a second run of pips; another pitch as another', () => {
     const calls = soundCalls(
       [
         blast(10, 0.5),
@@ -25,6 +25,8 @@ describe('calls', () => {
         blast(30, 0.15),
         blast(30.4, 0.15),
         blast(30.8, 0.15),
+        blast(33, 0.15),
+        blast(33.3, 0.15),
         blast(13, 0.5, 4000),
         blast(60, 0.2),
       ],
@@ -33,7 +35,7 @@ describe('calls', () => {
     expect(calls.map(({ kind, startS, count }) => [kind, startS, count])).toEqual([
       ['long', 10, 2],
       ['long', 13, 1],
-      ['pips', 30, 3],
+      ['pips', 30, 5],
       ['click', 40, 1],
       ['pip', 60, 1],
     ]);

@@ -3,7 +3,7 @@ import type { HeardBlast, HeardClick } from '../listener.ts';
 /** What a call is: a long blast, one pip alone, a run of pips, a click. */
 export type CallKind = 'long' | 'pip' | 'pips' | 'click';
 
-/** Blasts that were blown as one: a long one (and its repeats), or a run of pips. A click is a call of its own. */
+/** Blasts that were blown as one: a long one or a run of pips, each with its repeats. A click is a call of its own. */
 export interface SoundCall {
   readonly kind: CallKind;
   /** Start of the first blast and end of the last, seconds from the beginning of the sound. */
@@ -15,9 +15,8 @@ export interface SoundCall {
   readonly count: number;
 }
 
-/** A second whistle comes within this of the first one's end, and a further pip within that (common practice, no source). */
+/** A second whistle comes within this of the first one's end, and so does a second run of pips (common practice, no source). */
 const AGAIN_WITHIN_S = 4;
-const PIP_WITHIN_S = 0.8;
 /** One whistle keeps its pitch within this share (our judgement, 2026). */
 const SAME_PITCH = 0.05;
 
@@ -25,7 +24,7 @@ type Blast = Pick<HeardBlast, 'startS' | 'endS' | 'kind' | 'pitchHz'>;
 
 /**
  * Calls of a sound, by the time of their start: long blasts of one pitch that follow each other within 4 s are one call, and so
- * are pips within 0.8 s. Takes the blasts and clicks in any order.
+ * are pips. Takes the blasts and clicks in any order.
  */
 export function soundCalls(
   whistles: readonly Blast[],
@@ -59,5 +58,5 @@ export function soundCalls(
 function goesOn(last: Blast | undefined, next: Blast): boolean {
   if (last === undefined || last.kind !== next.kind) return false;
   if (Math.abs(next.pitchHz / last.pitchHz - 1) > SAME_PITCH) return false;
-  return next.startS - last.endS <= (next.kind === 'long' ? AGAIN_WITHIN_S : PIP_WITHIN_S);
+  return next.startS - last.endS <= AGAIN_WITHIN_S;
 }

@@ -11,8 +11,8 @@ export interface WantedCall {
   readonly lagSpreadS: number;
 }
 
-/** Share of the calls of a kind that an ear gives at all (our judgement, 2026; blasts near those of docs/sound-study.md). */
-const HEARD: Readonly<Record<WantedCall['kind'], number>> = { long: 0.9, pips: 0.75, click: 0.6 };
+/** Share of the calls of a kind that an ear gives at all (our judgement, 2026): a run of pips is there when one of them is. */
+const HEARD: Readonly<Record<WantedCall['kind'], number>> = { long: 0.9, pips: 0.9, click: 0.6 };
 
 /** What a call that was blown is taken to be by the ear (our judgement, 2026). */
 const TAKEN_FOR: Readonly<Record<WantedCall['kind'], Readonly<Record<CallKind, number>>>> = {
