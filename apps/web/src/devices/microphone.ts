@@ -42,6 +42,16 @@ const AS_IT_IS: MediaTrackConstraints = {
   noiseSuppression: false,
   autoGainControl: false,
 };
+/** Nothing is played: the browser may take the sound in bigger pieces, and wakes its thread less often. */
+const IN_NO_HURRY: AudioContextOptions = { latencyHint: 'playback' };
+/** All channels come as their middle, mixed by the browser. */
+const ONE_CHANNEL: AudioWorkletNodeOptions = {
+  numberOfOutputs: 0,
+  channelCount: 1,
+  channelCountMode: 'explicit',
+};
+/** A sound's thread that was put to sleep with the phone does not answer: what it last gathered is let go of. */
+const LAST_BATCH_WITHIN_MS = 300;
 /** Bits a second of a sound that is kept: a whistle is plain at this, and an hour is some 29 MB (our judgement, 2026). */
 const KEPT_BITS_PER_S = 64_000;
 
@@ -60,7 +70,7 @@ export async function openMicrophone(
     if (name === 'NotFoundError' || name === 'OverconstrainedError') return 'no-microphone';
     return name === 'NotAllowedError' || name === 'SecurityError' ? 'refused' : 'cannot';
   }
-  const context = new AudioContext();
+  const context = new AudioContext(IN_NO_HURRY);
   const letGo = () => {
     for (const track of stream.getTracks()) track.stop();
     void context.close();
@@ -73,7 +83,7 @@ export async function openMicrophone(
   }
   const worker = new Worker(new URL('../workers/listen-worker.ts', import.meta.url), { type: 'module' });
   const { port1, port2 } = new MessageChannel();
-  const tap = new AudioWorkletNode(context, 'microphone-tap', { numberOfOutputs: 0 });
+  const tap = new AudioWorkletNode(context, 'microphone-tap', ONE_CHANNEL);
   tap.port.postMessage(port1, [port1]);
   const order: ListenOrder = { do: 'live', port: port2, sampleRateHz: Math.round(context.sampleRate), own };
   worker.postMessage(order, [port2]);
@@ -94,11 +104,21 @@ export async function openMicrophone(
   });
   return {
     keptBytes: () => kept?.bytes() ?? 0,
-    stop: () => {
+    stop: async () => {
+      await lastBatch(tap.port);
       worker.postMessage({ do: 'finish' } satisfies ListenOrder);
       return done;
     },
   };
+}
+
+/** Has the sound's thread hand on what it has gathered. */
+function lastBatch(tap: MessagePort): Promise<void> {
+  return new Promise((resolve) => {
+    setTimeout(resolve, LAST_BATCH_WITHIN_MS);
+    tap.onmessage = () => resolve();
+    tap.postMessage(null);
+  });
 }
 
 function followState(

@@ -3,9 +3,8 @@ import { createEar, type Ear } from '../devices/ear.ts';
 import { openSoundFile } from '../devices/sound-file.ts';
 import type { ListenNews, ListenOrder, MicrophoneBatch } from './listen-calls.ts';
 
-/** How often it is told how far it is, milliseconds: a bar that moves, and a clock. */
+/** How often it is told how far a file is heard, milliseconds: a bar that moves. The microphone's clock is told second by second. */
 const TELL_EVERY_MS = 200;
-const TELL_LIVE_EVERY_MS = 1000;
 /** The microphone was away when its samples are this far behind the clock: the phone was locked, or another program had it. */
 const AWAY_S = 1;
 
@@ -41,7 +40,7 @@ async function hearFile(file: Blob, own: OwnWhistle | null): Promise<void> {
 function hearMicrophone(microphone: MessagePort, sampleRateHz: number, own: OwnWhistle | null): () => void {
   const ear: Ear = createEar(sampleRateHz, own);
   let startsAtMs: number | null = null;
-  let toldMs = Number.NEGATIVE_INFINITY;
+  let toldS = -1;
   let heard: Extract<ListenNews, { news: 'live' }>['heard'] = { whistles: [], clicks: [] };
   const push = (samples: Float32Array) => {
     const { whistles, clicks } = ear.push(samples);
@@ -56,8 +55,8 @@ function hearMicrophone(microphone: MessagePort, sampleRateHz: number, own: OwnW
         push(new Float32Array(Math.round(Math.min(1, left) * sampleRateHz)));
     }
     push(samples);
-    if (endsAtMs - toldMs < TELL_LIVE_EVERY_MS) return;
-    toldMs = endsAtMs;
+    if (Math.floor(ear.lengthS) === toldS) return;
+    toldS = Math.floor(ear.lengthS);
     tell({ news: 'live', doneS: ear.lengthS, isSilent: ear.isSilent, heard });
     heard = { whistles: [], clicks: [] };
   };
