@@ -4,6 +4,8 @@ import { Link } from 'wouter';
 import { Button } from '../../parts/button.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import './film.css';
+import './film-marks.css';
+import './film-picture.css';
 import { FilmSpeeds, FilmSteps } from './film-controls.tsx';
 import { type FilmActs, pressFilmKey } from './film-keys.ts';
 import { FilmFaults, FilmNotices } from './film-notices.tsx';
