@@ -47,5 +47,6 @@ void openRecord(useSettings.getState().record).then((session) => {
   stopListening();
   leaveIfOver();
   goToOpenSession(session);
+  void import('./state/sweep-at-opening.ts').then(({ sweepAtOpening }) => sweepAtOpening());
 });
 startAppUpdate();

@@ -109,6 +109,7 @@ export const sessionBackOf = (session: string): Promise<SessionBackView | null> 
   worker().sessionBack(session);
 /** The calls of Listen, as they are. */
 export const listenDesk = (): Remote<ListenCalls> => worker();
+export const spokenOf = (ids: readonly string[]): Promise<readonly string[]> => worker().spokenOf(ids);
 export const refreshWork = (): Promise<void> => worker().refresh();
 export const retrySaving = (): Promise<{ readonly saved: boolean }> => worker().retry();
 /** The record as lines, once it has been read. */

@@ -36,6 +36,12 @@ const keyOf = (record: RecordName, session: string): string => `${record} ${sess
 export const useListenedDraft = (record: RecordName, session: string): ListenedDraft | null =>
   useDrafts((s) => s.waiting[keyOf(record, session)] ?? null);
 
+/** Ids of the sounds that lie on the device for what waits. */
+export const soundsWaiting = (): ReadonlySet<string> =>
+  new Set(
+    Object.values(useDrafts.getState().waiting).flatMap(({ sound }) => (sound === null ? [] : [sound.id])),
+  );
+
 export function leaveListened(record: RecordName, session: string, draft: ListenedDraft): void {
   useDrafts.setState(({ waiting }) => ({ waiting: { ...waiting, [keyOf(record, session)]: draft } }));
 }

@@ -78,7 +78,7 @@ async function end(
     sound === null
       ? null
       : await voicesOf(record)
-          .keep(id, sound)
+          .keep(id, sound, Date.now())
           .catch(() => null);
   if (startsAtMs !== null) {
     const isNotKept = keepSound && kept === null;

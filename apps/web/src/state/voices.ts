@@ -9,7 +9,7 @@ export async function keepVoice(rep: string, sound: Blob, lengthS: number): Prom
   const store = voicesOf(useKennel.getState().record);
   let kept: Awaited<ReturnType<VoiceStore['keep']>>;
   try {
-    kept = await store.keep(voice, sound);
+    kept = await store.keep(voice, sound, Date.now());
   } catch (error) {
     if (error instanceof DOMException) return 'not-kept';
     throw error;
@@ -22,7 +22,10 @@ export async function keepVoice(rep: string, sound: Blob, lengthS: number): Prom
     type: sound.type,
     ...kept,
   });
-  if (answer.kind === 'done') return 'kept';
+  if (answer.kind === 'done') {
+    if (answer.saved) await store.settle(voice);
+    return 'kept';
+  }
   await store.drop(voice);
   return 'not-kept';
 }

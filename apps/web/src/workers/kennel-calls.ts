@@ -185,6 +185,8 @@ export type KennelCalls = DeskCalls & {
   readonly refresh: () => Promise<void>;
   /** Tries to write again what is in memory alone. */
   readonly retry: () => Promise<{ readonly saved: boolean }>;
+  /** Those of some ids that any fact of the record speaks of, whatever its kind. */
+  readonly spokenOf: (ids: readonly string[]) => Promise<readonly string[]>;
   /** Every fact of the record as JSON Lines. */
   readonly factsAsLines: () => Promise<string>;
   /** Adds those facts of an export that the record lacks; tells what the file held. */

@@ -9,6 +9,7 @@ import type { KennelCalls, KennelPush, RecordName } from './kennel-calls.ts';
 import { listenCalls } from './listen-desk.ts';
 import { type OpenRecord, openRecord, type RecordDoors } from './open-record.ts';
 import { planningCalls } from './planning-desk.ts';
+import { spokenOf } from './spoken-of.ts';
 import type { WorkDesk } from './work-desk.ts';
 
 /** What tabs on one record tell each other. */
@@ -206,6 +207,7 @@ export function createKennelHost(doors: HostDoors): KennelHost {
       push({ view: 'not-saved', record: open.name, notSaved: open.keeper.notSaved });
       return { saved };
     },
+    spokenOf: async (ids) => spokenOf(inUse().facts(), ids),
     factsAsLines: async () => writeJournal(inUse().facts()),
     bringBack: async (text) => {
       const open = inUse();
