@@ -15,7 +15,9 @@ const WHISTLES_HZ = [2700, 3000, 3300, 3600, 4000] as const;
 const dice = diceNamed('most to be joined');
 const wants = Array.from({ length: WANTED }, (): WantedCall => {
   const tappedAtS = BEGAN_S + dice.between(0, LENGTH_S);
-  return { kind: dice.chance(0.7) ? 'long' : 'pips', tappedAtS, lagS: 2.5, lagSpreadS: 1.5 };
+  const kind = dice.chance(0.7) ? 'long' : 'pips';
+  const cueTappedAtS = kind === 'long' && dice.chance(0.5) ? tappedAtS - dice.between(3, 20) : null;
+  return { kind, tappedAtS, lagS: 2.5, lagSpreadS: 1.5, cueTappedAtS };
 }).sort((a, b) => a.tappedAtS - b.tappedAtS);
 const calls = soundCalls(
   Array.from({ length: BLASTS }, () => {

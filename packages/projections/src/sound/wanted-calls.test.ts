@@ -30,6 +30,23 @@ describe('the calls a rep should have had', () => {
     expect(chain(100, 100)?.lagSpreadS).toBeCloseTo(Math.sqrt(1.5 ** 2 + 3 ** 2 + 6 ** 2), 12);
   });
 
+  it('are told of by the tap of the leg that a stop ended, where that was a look of its own', () => {
+    const cue = (first: 'line' | 'cast-left', second: 'stop' | 'recall', apartS: number) =>
+      wantedCalls(
+        [
+          { skill: first, tappedAtS: 100 },
+          { skill: second, tappedAtS: 100 + apartS },
+        ],
+        false,
+      ).map(({ cueTappedAtS }) => cueTappedAtS);
+    expect(cue('line', 'stop', 5)).toEqual([100]);
+    expect(cue('cast-left', 'stop', 5)).toEqual([100]);
+    expect(cue('line', 'stop', 2)).toEqual([null]);
+    // A dog is called in when the handler likes, and not where the leg before ended.
+    expect(cue('line', 'recall', 5)).toEqual([null]);
+    expect(wantedCalls([{ skill: 'stop', tappedAtS: 100 }], false)[0]?.cueTappedAtS).toBeNull();
+  });
+
   it('end with a click where the rep was marked with one', () => {
     expect(wantedCalls([{ skill: 'steady', tappedAtS: 7 }], true)).toMatchObject([
       { leg: null, kind: 'click', tappedAtS: 7 },

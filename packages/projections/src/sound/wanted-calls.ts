@@ -50,9 +50,18 @@ export function wantedCalls(legs: readonly TappedLeg[], clicked: boolean): reado
       lagS += LASTS[later.skill][0];
       square += LASTS[later.skill][1] ** 2;
     }
-    return [{ leg, kind, tappedAtS, lagS, lagSpreadS: Math.sqrt(square) }];
+    const lagSpreadS = Math.sqrt(square);
+    return [{ leg, kind, tappedAtS, lagS, lagSpreadS, cueTappedAtS: cueTap(legs, leg) }];
   });
   const last = legs.at(-1);
   if (!clicked || last === undefined) return wants;
-  return [...wants, { leg: null, kind: 'click', tappedAtS: last.tappedAtS, lagS: 4, lagSpreadS: 4 }];
+  const click = { leg: null, kind: 'click', lagS: 4, lagSpreadS: 4, cueTappedAtS: null } as const;
+  return [...wants, { ...click, tappedAtS: last.tappedAtS }];
+}
+
+/** A stop is what ends the leg before it: when that was graded, where it was looked at by itself. */
+function cueTap(legs: readonly TappedLeg[], leg: number): number | null {
+  const [ended, stop] = [legs[leg - 1], legs[leg]];
+  if (ended === undefined || stop?.skill !== 'stop') return null;
+  return stop.tappedAtS - ended.tappedAtS > ONE_LOOK_S ? ended.tappedAtS : null;
 }

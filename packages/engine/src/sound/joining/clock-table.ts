@@ -1,12 +1,15 @@
 import type { OwnWhistle } from '../own-whistle.ts';
 import { createAlignment } from './align-in-order.ts';
-import { createLateness } from './lateness.ts';
+import { createLateness, createTapsOverlap } from './lateness.ts';
 import { pitchesToTry, pitchWeight } from './own-pitch.ts';
 import type { CallKind, SoundCall } from './sound-calls.ts';
-import { heardAs, missOf, spreadOf, type WantedCall } from './wanted-call.ts';
+import { cueSpreadOf, heardAs, missOf, spreadOf, type WantedCall } from './wanted-call.ts';
 
 /** A call farther than this from where it is expected is not looked at: even a late thumb's law gives it next to nothing. */
 const WINDOW_S = 180;
+
+/** In this share of the reps with two taps both were made afterwards, and the first tells nothing of its own (our judgement, 2026). */
+const ONE_TAP_ONLY = 0.2;
 
 interface ToPair {
   readonly wants: readonly WantedCall[];
@@ -35,6 +38,8 @@ export function createClockTable({ wants, calls, lengthS, own }: ToPair, perS: R
     click: Float64Array.from(calls, ({ kind }) => heardAs('click', kind)),
   };
   const fits = new Float64Array(wants.length * columns);
+  const byCue = new Float64Array(columns);
+  const overlapOf = overlapsOf(wants);
   const table = {
     columns,
     misses: new Float64Array(wants.length),
@@ -59,6 +64,12 @@ export function createClockTable({ wants, calls, lengthS, own }: ToPair, perS: R
       to[i] = last;
       const row = i * columns;
       latenessAlong(fits, row + first, first, last, expectedS, spreadOf(want, thumbS));
+      if (want.cueTappedAtS !== null) {
+        latenessAlong(byCue, first, first, last, want.cueTappedAtS - shiftS, cueSpreadOf(thumbS));
+        const overlap = overlapOf(i, thumbS);
+        for (let j = first; j < last; j++)
+          fits[row + j] = fits[row + j]! * (ONE_TAP_ONLY + ((1 - ONE_TAP_ONLY) * byCue[j]!) / overlap);
+      }
       const as = taken[want.kind];
       for (let j = first; j < last; j++) fits[row + j] = fits[row + j]! * as[j]!;
     }
@@ -77,6 +88,24 @@ export function createClockTable({ wants, calls, lengthS, own }: ToPair, perS: R
       return alignment.sum() + logOthers[pitch]!;
     },
     addShares: alignment.addShares,
+  };
+}
+
+/** For a want with two taps how likely they are to lie as they do, whatever the clock: worked out once for each thumb. */
+function overlapsOf(wants: readonly WantedCall[]): (want: number, thumbS: number) => number {
+  const overlap = createTapsOverlap();
+  const byThumb = new Map<number, Float64Array>();
+  return (want, thumbS) => {
+    let all = byThumb.get(thumbS);
+    if (all === undefined) {
+      all = Float64Array.from(wants, (one) =>
+        one.cueTappedAtS === null
+          ? 1
+          : overlap(one.tappedAtS - one.lagS - one.cueTappedAtS, cueSpreadOf(thumbS), spreadOf(one, thumbS)),
+      );
+      byThumb.set(thumbS, all);
+    }
+    return all[want]!;
   };
 }
 

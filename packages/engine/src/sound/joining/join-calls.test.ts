@@ -9,7 +9,13 @@ const blast = (startS: number, lastsS: number, pitchHz = 3000) => ({
   kind: lastsS >= 0.35 ? ('long' as const) : ('pip' as const),
   pitchHz,
 });
-const stop = (tappedAtS: number): WantedCall => ({ kind: 'long', tappedAtS, lagS: 2, lagSpreadS: 1 });
+const stop = (tappedAtS: number): WantedCall => ({
+  kind: 'long',
+  tappedAtS,
+  lagS: 2,
+  lagSpreadS: 1,
+  cueTappedAtS: null,
+});
 const longs = (...starts: number[]): readonly SoundCall[] => soundCalls(starts.map((at) => blast(at, 0.6)));
 
 /** Six stops at odd distances; the sound began at 5,000 s of the taps' clock and each was tapped 4 s after its whistle. */
@@ -94,9 +100,32 @@ describe('joining', () => {
     expect(calls[other.wants[0]?.[0]?.call ?? 1]?.pitchHz).toBe(4100);
   });
 
+  it('takes by two taps the blast that either tap alone would leave open', () => {
+    const calls = longs(60, 75);
+    const starts = { atS: 5000, withinS: 2 };
+    const surenessOf = (cueTappedAtS: number | null) => {
+      const want = { ...stop(5080), cueTappedAtS };
+      return joinCalls({ wants: [want], calls, lengthS: 120, starts, own: null }).wants[0] ?? [];
+    };
+    const [alone] = surenessOf(null);
+    const [early] = surenessOf(5062);
+    expect(alone?.call).toBe(1);
+    expect(early?.call).toBe(0);
+    // A tap where one alone has it adds to that.
+    const [both] = surenessOf(5077);
+    expect(both?.call).toBe(1);
+    expect(both?.sureness).toBeGreaterThan(alone?.sureness ?? 1);
+  });
+
   it('joins a click to the rep that was marked, and never to a stop', () => {
     const calls = soundCalls([blast(60, 0.6)], [{ timeS: 63 }]);
-    const click: WantedCall = { kind: 'click', tappedAtS: 5066, lagS: 4, lagSpreadS: 4 };
+    const click: WantedCall = {
+      kind: 'click',
+      tappedAtS: 5066,
+      lagS: 4,
+      lagSpreadS: 4,
+      cueTappedAtS: null,
+    };
     const starts = { atS: 5000, withinS: 2 };
     const { wants } = joinCalls({ wants: [stop(5065), click], calls, lengthS: 120, starts, own: null });
     expect(wants.map((all) => all.map(({ call }) => call))).toEqual([[0], [1]]);
@@ -123,5 +152,13 @@ describe('among others with the same whistle', () => {
       return joinCalls({ wants: SIX, calls, lengthS: 600, starts, own }).isCrowded;
     };
     expect([joined(3000), joined(4100)]).toEqual([true, false]);
+  });
+
+  it('takes five of eleven that are nobody’s for the handler’s own where nobody else is heard, and for others’ where somebody is', () => {
+    const his = [...BLOWN_S, ...others.slice(0, 5)].map((atS) => blast(atS, 0.6));
+    const strangers = [40, 75, 110, 265, 285, 320, 440, 470, 560, 580].map((atS) => blast(atS, 0.6, 4100));
+    const isCrowded = (blasts: Parameters<typeof soundCalls>[0]) =>
+      joinCalls({ wants: SIX, calls: soundCalls(blasts), lengthS: 600, starts, own }).isCrowded;
+    expect([isCrowded(his), isCrowded([...his, ...strangers])]).toEqual([false, true]);
   });
 });

@@ -29,7 +29,7 @@ export interface JoinedCalls {
   /** What the clock of the taps shows at the beginning of the sound, the usual lateness of the thumb included: middle and one standard deviation. */
   readonly shiftS: number;
   readonly shiftSpreadS: number;
-  /** More than half of the long blasts of the likeliest own pitch belong to none of the wants: others blow the same whistle, and no join is sure. */
+  /** More than half of the long blasts of the likeliest own pitch (two in five, where others are heard) belong to none of the wants: others blow the same whistle, and no join is sure. */
   readonly isCrowded: boolean;
 }
 
@@ -38,7 +38,7 @@ export const SURE_FROM = 0.97;
 
 /**
  * Clocks and thumbs are weighed by this power of their evidence: the laws are guesses, and the likeliest clock of a field full of whistles
- * is too often a wrong one. Chosen with `SURE_FROM` on made sessions of seeds 1 to 4 and 9, and `CROWDED_FROM` of seeds 11 to 14; the page is of another.
+ * is too often a wrong one. Chosen with `SURE_FROM` on made sessions of seeds 1 to 4 and 9; the page is of another.
  */
 const TRUST = 0.7;
 
@@ -56,8 +56,12 @@ const LET_FALL = { coarse: 18, pitch: 9 } as const;
 /** Of clocks that all fit alike so many are looked at closely: none of them makes anything sure. */
 const MOST_CLOCKS = 200;
 const LEAST_SURENESS = 0.01;
-/** Where more is left over, sure joins of any sureness were wrong four times in a hundred among others with the same whistle (`studies/joining.ts`). */
-const CROWDED_FROM = 0.5;
+/**
+ * Of one whistle's long blasts so many may be left over before it counts as blown by others too: more where nobody else is heard, since then they
+ * are the handler's own. Somebody is heard where that many long blasts an hour of other pitches are left over. Beyond these limits sure joins were wrong
+ * two to four times in a hundred (made sessions of seeds 61 to 68).
+ */
+const LEFT_OVER = { alone: 0.5, amongOthers: 0.4, othersPerHour: 20 } as const;
 
 /**
  * Joins calls to the reps they were blown for: sums over every pairing in order, every clock offset in bounds (a grid), three thumbs and
@@ -113,7 +117,7 @@ export function joinCalls(joining: Joining): JoinedCalls {
     callsPerS(joining, (call) => left[call]!),
   );
   const likeliest = rough.pitches[best.pitch] ?? null;
-  const isCrowded = shareLeftOver(calls, left, likeliest) > CROWDED_FROM;
+  const isCrowded = isAmongTheSame(joining, left, likeliest);
   return { ...weighed(joining, table, bounds, [...shifts], pitches), isCrowded };
 }
 
@@ -176,12 +180,23 @@ function shiftBounds({ wants, starts, lengthS }: Joining) {
   };
 }
 
-/** Of the long blasts of one whistle (of all, where it is not known) the share that no want accounts for. */
-function shareLeftOver(calls: readonly SoundCall[], left: readonly number[], own: OwnWhistle | null): number {
-  const his = calls.flatMap(({ kind, pitchHz }, n) =>
-    kind === 'long' && (own === null || isOwn(own, pitchHz)) ? [left[n]!] : [],
-  );
-  return his.length === 0 ? 0 : his.reduce((sum, one) => sum + one, 0) / his.length;
+/** Whether others seem to blow the same whistle, by the long blasts that no want accounts for; all are taken for of it where its pitch is not known. */
+function isAmongTheSame(
+  { calls, lengthS }: Joining,
+  left: readonly number[],
+  own: OwnWhistle | null,
+): boolean {
+  let [his, hisLeft, othersLeft] = [0, 0, 0];
+  for (const [n, { kind, pitchHz }] of calls.entries()) {
+    if (kind !== 'long') continue;
+    if (own === null || isOwn(own, pitchHz)) {
+      his += 1;
+      hisLeft += left[n]!;
+    } else othersLeft += left[n]!;
+  }
+  const { alone, amongOthers, othersPerHour } = LEFT_OVER;
+  const isHeardAlone = othersLeft < (othersPerHour * lengthS) / 3600;
+  return his > 0 && hisLeft / his > (isHeardAlone ? alone : amongOthers);
 }
 
 /** How often a call of each kind comes that nobody wanted: as many as are left over, and one more. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { createLateness } from './lateness.ts';
+import { createLateness, createTapsOverlap } from './lateness.ts';
 
 /** The law as its docstring has it, of one call alone. */
 function byTheFormula(restS: number, spreadS: number): number {
@@ -42,5 +42,28 @@ describe('the lateness of a thumb', () => {
     createLateness(grid)(found, 0, 0, grid.length, 600, 4);
     // The sum of a grid of 0.05 s, cut off 600 s on one side and 400 s on the other.
     expect(found.reduce((sum, one) => sum + one * stepS, 0)).toBeCloseTo(1, 3);
+  });
+});
+
+describe('two taps of one call', () => {
+  const overlap = createTapsOverlap();
+
+  it('lie apart as the product of their laws has it, summed finely', () => {
+    for (const apartS of [-40, 0, 7.3, 90]) {
+      let sum = 0;
+      // A grid fifty times as fine and twice as wide as the one that is tried.
+      for (let callS = -500; callS <= 200; callS += 0.01)
+        sum += 0.01 * byTheFormula(-callS, 1.8) * byTheFormula(apartS - callS, 6.2);
+      // At nought each law has a step of its tails: half a step of the grid at 0.008 a second.
+      expect(Math.abs(overlap(apartS, 1.8, 6.2) / sum - 1)).toBeLessThan(0.01);
+    }
+  });
+
+  it('are some way apart: over all ways it comes to one', () => {
+    let sum = 0;
+    for (let apartS = -90; apartS <= 240; apartS += 0.5) sum += 0.5 * overlap(apartS, 2, 4);
+    // What is farther apart than that: under 0.11 exp(-8) and 0.11 exp(-3), late the one or the other.
+    expect(sum).toBeGreaterThan(0.99);
+    expect(sum).toBeLessThan(1.001);
   });
 });

@@ -43,3 +43,23 @@ export function createLateness(startsS: Float64Array) {
     }
   };
 }
+
+/** Call times over which two taps of one call are weighed, seconds before and after the first: beyond, the laws' product is next to nothing. */
+const OVERLAP = { beforeS: 250, afterS: 100, stepS: 0.5 } as const;
+
+/**
+ * How likely two taps are to come so far apart, if each is late by this law of its own and both are of one call: the integral over the
+ * call's time of the product of the two laws (per second), by the rule of rectangles. `apartS`: where the call is expected by the second tap, less where by
+ * the first. For spreads of a second and more.
+ */
+export function createTapsOverlap() {
+  const { beforeS, afterS, stepS } = OVERLAP;
+  const timesS = Float64Array.from({ length: (beforeS + afterS) / stepS + 1 }, (_, n) => n * stepS - beforeS);
+  const along = createLateness(timesS);
+  const [first, second] = [new Float64Array(timesS.length), new Float64Array(timesS.length)];
+  return (apartS: number, firstSpreadS: number, secondSpreadS: number): number => {
+    along(first, 0, 0, timesS.length, 0, firstSpreadS);
+    along(second, 0, 0, timesS.length, apartS, secondSpreadS);
+    return stepS * first.reduce((sum, one, n) => sum + one * second[n]!, 0);
+  };
+}

@@ -9,7 +9,13 @@ export interface WantedCall {
   /** How long before that tap the call is expected, and how far that may be off (one standard deviation), thumb apart. */
   readonly lagS: number;
   readonly lagSpreadS: number;
+  /** When the leg that this call ended was graded, where that was looked at by itself; else `null`. Two taps tell more than one. */
+  readonly cueTappedAtS: number | null;
 }
+
+/** A leg is over where the call ends it, and its grade is the thumb's alone, within this (one standard deviation; our judgement, 2026). */
+const CUE_SPREAD_S = 1.5;
+export const cueSpreadOf = (thumbS: number): number => Math.hypot(thumbS, CUE_SPREAD_S);
 
 /** Share of the calls of a kind that an ear gives at all (our judgement, 2026): a run of pips is there when one of them is. */
 const HEARD: Readonly<Record<WantedCall['kind'], number>> = { long: 0.9, pips: 0.9, click: 0.6 };
