@@ -88,7 +88,7 @@ for (const [name, width, height] of [
       for (const key of all) {
         expect(key.left, key.name).toBeGreaterThanOrEqual(0);
         expect(key.right, key.name).toBeLessThanOrEqual(width);
-        expect(Math.min(key.right - key.left, key.bottom - key.top), key.name).toBeGreaterThanOrEqual(44);
+        expect(Math.min(key.right - key.left, key.bottom - key.top), key.name).toBeGreaterThanOrEqual(48);
       }
       // Good lies on the thumb's side; held across, so does the whole pad.
       const middle = (box: Box) => (box.left + box.right) / 2;

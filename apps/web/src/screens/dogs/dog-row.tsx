@@ -66,20 +66,22 @@ export function DogRow({
         <span>{row.week(dog.minutesThisWeek)}</span>
         {dog.legs > 0 && <span>{row.legs(dog.legs, dog.sessions)}</span>}
       </p>
-      <Link
-        className="button button-plain dog-row-plan"
-        href={`/plan/${encodeURIComponent(dog.dog)}`}
-        aria-label={words.planScreen.planFor(dog.name)}
-      >
-        {words.planScreen.plan}
-      </Link>
-      <Button
-        look={dog.openSession === null ? 'plain' : 'main'}
-        aria-label={dog.openSession === null ? row.work(dog.name) : row.carryOnWith(dog.name)}
-        onClick={() => onWork(dog.dog)}
-      >
-        {dog.openSession === null ? row.start : row.carryOn}
-      </Button>
+      <div className="dog-row-keys">
+        <Link
+          className="button button-plain dog-row-plan"
+          href={`/plan/${encodeURIComponent(dog.dog)}`}
+          aria-label={words.planScreen.planFor(dog.name)}
+        >
+          {words.planScreen.plan}
+        </Link>
+        <Button
+          look={dog.openSession === null ? 'plain' : 'main'}
+          aria-label={dog.openSession === null ? row.work(dog.name) : row.carryOnWith(dog.name)}
+          onClick={() => onWork(dog.dog)}
+        >
+          {dog.openSession === null ? row.start : row.carryOn}
+        </Button>
+      </div>
     </li>
   );
 }

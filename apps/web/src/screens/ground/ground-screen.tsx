@@ -29,9 +29,9 @@ export function GroundScreen({
   const away = drawn.filter((layout) => layout.isPutAway);
   return (
     <section className="grounds" aria-labelledby="ground-title">
-      <p className="soft">
-        <Link href="/grounds">{say.back}</Link>
-      </p>
+      <Link className="ground-back" href="/grounds">
+        {say.back}
+      </Link>
       <div className="screen-head">
         <h1 id="ground-title">{here?.name ?? say.noGround}</h1>
         {here?.at && <p className="soft figures">{say.place(here.at.latDeg, here.at.lonDeg)}</p>}

@@ -52,7 +52,9 @@ export function LayoutScreen(props: LayoutScreenProps) {
       <div className="screen-head">
         <h1 id="layout-title">{name ?? say.nameless}</h1>
         <p className="soft">
-          <Link href={groundAddress(ground)}>{here?.name ?? say.noGround}</Link>
+          <Link className="ground-back" href={groundAddress(ground)}>
+            {here?.name ?? say.noGround}
+          </Link>
         </p>
       </div>
       {saved === null ? (
