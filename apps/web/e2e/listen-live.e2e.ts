@@ -47,6 +47,10 @@ const toldOf = (name: string | null): string =>
 /** A browser that has no microphone to give says so in plain words, and a file can be chosen all the same. */
 async function expectWayOn(page: Page, name: string): Promise<void> {
   await expect(page.getByRole('alert')).toHaveText(toldOf(name));
+  // The key is at the foot of a phone's screen, and what is said of it over the places all the same.
+  const places = await page.getByRole('navigation', { name: said.shell.navigation }).boundingBox();
+  const alert = await page.getByRole('alert').boundingBox();
+  expect(alert!.y + alert!.height).toBeLessThanOrEqual(places!.y);
   await expect(page.locator('.listening-bar')).toHaveCount(0);
   await expect(page.locator('.listen-file')).toBeVisible();
 }

@@ -28,9 +28,17 @@ export function ListeningBar() {
   return (
     <section className="listening-bar" data-on="true" data-state={state} aria-label={live.light}>
       <span className="listening-light" aria-hidden="true" />
-      <p className="figures">
-        <b>{live.light}</b> {listenScreen.at(doneS)} · {live.heard(blasts, clicks)}
-        {keptBytes !== null && ` · ${live.kept(keptBytes)}`}
+      <p className="figures listening-told">
+        <span>
+          <b>{live.light}</b> {listenScreen.at(doneS)}
+        </span>{' '}
+        <span>{live.heard(blasts, clicks)}</span>
+        {keptBytes !== null && (
+          <>
+            {' '}
+            <span>{live.kept(keptBytes)}</span>
+          </>
+        )}
       </p>
       <Button onClick={stop}>{live.stop}</Button>
       {isCare && (

@@ -26,6 +26,18 @@ describe('Listen, in words worked by hand', () => {
     expect(live.kept(12_001)).toBe('sound kept: 13 kB');
   });
 
+  it('counts what is kept and what is asked, one or more', () => {
+    expect([0, 1, 7].map(result.keep)).toEqual(['Keep what was heard', 'Keep this one', 'Keep these 7']);
+    expect(result.kept(1, 0)).toBe('Kept: 1 whistle or click with its rep.');
+    expect(result.kept(7, 1)).toBe(
+      'Kept: 7 whistles and clicks with their reps, and 1 rep timed by the film’s marks.',
+    );
+    expect(result.keepAfter(1)).toBe('Answer the last question first.');
+    expect(result.keepAfter(4)).toBe('Answer the 4 questions first, or leave the rest unjoined.');
+    expect(live.waiting(0.5)).toBe('1 minute from the microphone waits here to be joined.');
+    expect(live.waiting(12)).toBe('12 minutes from the microphone wait here to be joined.');
+  });
+
   it('says of each fault what happened, that nothing was changed, and what to do', () => {
     const faults = [
       { code: 'unreadable' },

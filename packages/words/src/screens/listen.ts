@@ -66,6 +66,10 @@ export function listenScreenWords(t: Tongue, trade: TradeWords) {
   const leg = (skill: Skill | null): string => (skill === null ? 'click' : trade.skill(skill).toLowerCase());
   const repLeg = (rep: number, skill: Skill | null, dog: string | null): string =>
     `${dog === null ? '' : `${dog}, `}rep ${t.number(rep)}’s ${leg(skill)}`;
+  const joined = (n: number): string =>
+    n === 0
+      ? 'nothing joined'
+      : `${t.count(n, 'whistle or click', 'whistles and clicks')} with ${n === 1 ? 'its rep' : 'their reps'}`;
   const size = (bytes: number): string =>
     bytes < 1e6 ? `${t.number(Math.ceil(bytes / 1000))} kB` : `${t.number(bytes / 1e6, 1)} MB`;
   return {
@@ -105,7 +109,7 @@ export function listenScreenWords(t: Tongue, trade: TradeWords) {
         case 'cant-decode':
           return `This browser can’t decode the sound of this file${fault.coding === null ? '' : ` (${fault.coding})`}. Nothing was changed. Open it in another browser, or save its sound as WAV and choose that.`;
         case 'bad-rate':
-          return `The sound is written at ${t.number(fault.rateHz)} samples a second, which can’t be listened to: 8,000 to 192,000 can. Nothing was changed. Save it as WAV at 48,000 and choose that.`;
+          return `The sound is written at ${t.number(fault.rateHz)} samples a second, which can’t be listened to: 8,000 to 192,000 can. Nothing was changed. Save it as WAV at 48,000 samples a second and choose that.`;
       }
     },
     note: (note: EarNote): string => NOTES[note],
@@ -129,7 +133,7 @@ export function listenScreenWords(t: Tongue, trade: TradeWords) {
       nothing: 'The microphone gave nothing. Nothing was kept; a film or a sound can be chosen all the same.',
       toResult: 'See what was heard',
       waiting: (minutes: number): string =>
-        `${t.count(Math.max(1, Math.round(minutes)), 'minute', 'minutes')} from the microphone wait here to be joined.`,
+        `${t.count(Math.max(1, Math.round(minutes)), 'minute from the microphone waits', 'minutes from the microphone wait')} here to be joined.`,
       join: 'Join it to the reps',
       letGo: 'Let it go',
       name: 'Microphone',
@@ -157,21 +161,26 @@ export function listenScreenWords(t: Tongue, trade: TradeWords) {
       askedLeft: (n: number): string => (n === 1 ? 'The last question.' : `${t.number(n)} questions.`),
       ask: (s: number, kind: CallKind, count: number, of: string): string =>
         `${kind === 'pips' ? 'These' : 'This'} ${call(kind, count)} at ${at(s)}: ${of}?`,
-      sureness: (chance: number): string => `It fits ${t.number(100 * chance)} in 100.`,
+      sureness: (chance: number): string => `The chance that it is: ${t.number(100 * chance)} in 100.`,
       yes: 'Yes',
       other: 'Another rep',
       otherTitle: 'Which one?',
       none: 'None of them',
+      no: 'No',
       skip: 'Leave the rest unjoined',
       answered: 'All asked.',
       undo: 'Back to the last question',
       keep: (joins: number): string =>
-        joins === 0 ? 'Keep what was heard' : `Keep these: ${t.count(joins, 'join', 'joins')}`,
+        joins === 0 ? 'Keep what was heard' : joins === 1 ? 'Keep this one' : `Keep these ${t.number(joins)}`,
+      keepAfter: (questions: number): string =>
+        questions === 1
+          ? 'Answer the last question first.'
+          : `Answer the ${t.number(questions)} questions first, or leave the rest unjoined.`,
       keepHint: 'Blasts that you keep teach the pitch of your own whistle; next time it is listened for.',
       letGo: 'Let it go',
       gone: 'Let go. Nothing was kept.',
       kept: (joins: number, more: number): string =>
-        `Kept: ${t.count(joins, 'join', 'joins')}${more === 0 ? '' : `, and ${t.count(more, 'rep', 'reps')} timed by the film’s marks`}.`,
+        `Kept: ${joined(joins)}${more === 0 ? '' : `, and ${t.count(more, 'rep', 'reps')} timed by the film’s marks`}.`,
       notKept: 'The device did not keep the sound itself: there is no room. What was heard is kept.',
       own: (hz: number): string =>
         `Your own whistle is known: about ${t.number(Math.round(hz / 10) * 10)} Hz.`,
@@ -180,7 +189,7 @@ export function listenScreenWords(t: Tongue, trade: TradeWords) {
     before: {
       title: 'Kept of this session',
       one: (name: string, lengthS: number, joins: number): string =>
-        `${name}, ${at(lengthS)}: ${t.count(joins, 'join', 'joins')}`,
+        `${name}, ${at(lengthS)}: ${joined(joins)}`,
       drop: 'Take it out',
       dropped: 'Taken out: it counts for nothing now.',
       takeBack: 'Take that back',

@@ -41,7 +41,7 @@ export function AskJoin({ question, left, nameOf, places, playable, onAnswer }: 
             {result.other}
           </Button>
         )}
-        <Button onClick={() => onAnswer(null)}>{result.none}</Button>
+        <Button onClick={() => onAnswer(null)}>{others.length > 0 ? result.none : result.no}</Button>
         {playable !== null && <PlayMoment sound={playable} atS={at.startS} />}
       </div>
       {isOther && (

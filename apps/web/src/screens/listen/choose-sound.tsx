@@ -1,6 +1,8 @@
 import { type DragEvent, useState } from 'react';
+import { Link } from 'wouter';
 import type { MicrophoneFault } from '../../devices/voice-recorder.ts';
 import { Button } from '../../parts/button.tsx';
+import { Notice } from '../../parts/notice.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import type { ListenedDraft } from '../../state/listened-drafts.ts';
 import { startListening } from '../../state/live-listening.ts';
@@ -74,9 +76,13 @@ export function ChooseSound({ session, waiting, onFile, onWaiting, onLetGo }: Ch
   );
 }
 
+/** The key stands at the foot of a phone's screen: what is said of it must not stay below. */
+const bringIntoSight = (told: HTMLElement | null) => told?.scrollIntoView({ block: 'nearest' });
+
 /** Begins to listen with the microphone; stopping it stands in the bar that every screen shows. */
 function LivePart({ session }: { readonly session: string }) {
-  const { live } = useWords().listenScreen;
+  const { listenScreen, back } = useWords();
+  const { live } = listenScreen;
   const running = useLive((s) => s.running);
   const [keepSound, setKeepSound] = useState(false);
   const [state, setState] = useState<'asking' | MicrophoneFault | null>(null);
@@ -106,11 +112,16 @@ function LivePart({ session }: { readonly session: string }) {
         </>
       )}
       {running !== null && running.session !== session && <p>{live.other}</p>}
+      {running !== null && running.session === session && (
+        <Link className="button button-plain" href={`/work/${encodeURIComponent(session)}`}>
+          {back.goOn}
+        </Link>
+      )}
       {state === 'asking' && <p role="status">{live.asking}</p>}
       {state !== null && state !== 'asking' && (
-        <p role="alert" data-fault={state}>
-          {live.fault(state)}
-        </p>
+        <div className="listen-fault" data-fault={state} ref={bringIntoSight}>
+          <Notice tone="care">{live.fault(state)}</Notice>
+        </div>
       )}
     </section>
   );

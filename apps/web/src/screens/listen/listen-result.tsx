@@ -44,7 +44,7 @@ export function ListenResult({ source, proposal, own, onKeep, onLetGo }: ListenR
   const sure = proposal.joins.flatMap((join, n) => (join.isSure ? [{ join, n }] : []));
   return (
     <>
-      <section className="listen-part" aria-labelledby="listen-heard">
+      <section className="listen-part listen-heard" aria-labelledby="listen-heard">
         <h2 id="listen-heard">{result.title}</h2>
         {source.notes.map((note) => (
           <Notice key={note} tone="care">
@@ -120,7 +120,7 @@ export function ListenResult({ source, proposal, own, onKeep, onLetGo }: ListenR
                 {result.undo}
               </Button>
             )}
-            {question !== undefined && (
+            {question !== undefined && questions.length > 1 && (
               <Button look="quiet" onClick={() => setSkipped(true)}>
                 {result.skip}
               </Button>
@@ -129,14 +129,18 @@ export function ListenResult({ source, proposal, own, onKeep, onLetGo }: ListenR
         </section>
       )}
       <div className="listen-part listen-foot">
-        {!nothing && <p className="soft">{result.keepHint}</p>}
+        {!nothing && (
+          <p className="soft">
+            {question === undefined ? result.keepHint : result.keepAfter(questions.length)}
+          </p>
+        )}
         <div className="listen-keys">
           {!nothing && (
             <Button look="main" disabled={question !== undefined} onClick={() => onKeep(joins)}>
               {result.keep(joins.length)}
             </Button>
           )}
-          <Button onClick={onLetGo}>{result.letGo}</Button>
+          <Button onClick={onLetGo}>{nothing ? listenScreen.file.another : result.letGo}</Button>
         </div>
       </div>
     </>

@@ -2,6 +2,7 @@ import type { SoundCall } from '@sedgeline/engine/sound';
 import type { SoundJoined } from '@sedgeline/journal';
 import type { JoinProposal } from '@sedgeline/projections';
 import { useWords } from '../../parts/words-context.tsx';
+import { numberRows, timeMarks } from './line-places.ts';
 
 interface TimeLineProps {
   readonly proposal: JoinProposal;
@@ -17,6 +18,10 @@ const LANES = { heard: [6, 34], rep: [70, 96], foot: 104 } as const;
 const MINUTE_PX = 44;
 /** A pip is drawn no narrower than this share of the whole, and a click too. */
 const LEAST_SHARE = 0.003;
+/** A row of numbers under the reps is this high. */
+const ROW_EM = 1.5;
+/** A mark of time beyond this share of the line is written before its place: it would be cut off. */
+const AT_THE_END = 0.93;
 
 /** What was heard over the reps by time: a blast as a bar, a pip as a short one, a click as a dot, a join as a line down to its rep. */
 export function TimeLine({ proposal, lengthS, joins, askedS }: TimeLineProps) {
@@ -25,6 +30,10 @@ export function TimeLine({ proposal, lengthS, joins, askedS }: TimeLineProps) {
   const share = (s: number) => `${(100 * Math.min(lengthS, Math.max(0, s))) / lengthS}%`;
   const within = reps.filter(({ fromS, toS }) => toS >= 0 && fromS <= lengthS);
   const middle = new Map(within.map((rep) => [rep.rep, (Math.max(0, rep.fromS) + rep.toS) / 2]));
+  const rows = numberRows(
+    within.map(({ rep }) => middle.get(rep) ?? 0),
+    lengthS,
+  );
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what is pushed sideways must be within reach of the keyboard
     <section className="listen-line" aria-label={listenScreen.result.line} tabIndex={0}>
@@ -65,16 +74,23 @@ export function TimeLine({ proposal, lengthS, joins, askedS }: TimeLineProps) {
             />
           ))}
         </svg>
-        <div className="listen-numbers" aria-hidden="true">
-          {within.map(({ rep, number }) => (
-            <span key={rep} style={{ left: share(middle.get(rep) ?? 0) }}>
+        <div
+          className="listen-numbers"
+          aria-hidden="true"
+          style={{ height: `${ROW_EM * Math.max(1, ...rows.map((row) => row + 1))}em` }}
+        >
+          {within.map(({ rep, number }, n) => (
+            <span
+              key={rep}
+              style={{ left: share(middle.get(rep) ?? 0), top: `${ROW_EM * (rows[n] ?? 0)}em` }}
+            >
               {number}
             </span>
           ))}
         </div>
         <div className="listen-scale" aria-hidden="true">
-          {ticks(lengthS).map((s) => (
-            <span key={s} style={{ left: share(s) }}>
+          {timeMarks(lengthS).map((s) => (
+            <span key={s} data-end={s > AT_THE_END * lengthS} style={{ left: share(s) }}>
               {listenScreen.at(s)}
             </span>
           ))}
@@ -99,10 +115,4 @@ function CallBar({ call, lengthS, isAsked }: { call: SoundCall; lengthS: number;
       height={foot - from}
     />
   );
-}
-
-/** Whole marks of time, some five a screen. */
-function ticks(lengthS: number): number[] {
-  const step = [10, 30, 60, 120, 300, 600].find((one) => lengthS / one <= 8 + lengthS / 120) ?? 600;
-  return Array.from({ length: Math.floor(lengthS / step) + 1 }, (_, n) => n * step);
 }
