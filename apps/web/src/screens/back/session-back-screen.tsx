@@ -12,7 +12,7 @@ export function SessionBackScreen({ view }: { readonly view: SessionBackView }) 
   const { session, dogName, openedAtMs, groundName, closedAtMs, legs, done } = view;
   const address = encodeURIComponent(session);
   return (
-    <section className="back" aria-labelledby="back-title">
+    <section className="back back-session" aria-labelledby="back-title">
       <Link className="dog-back not-printed" href="/back">
         {back.toAll}
       </Link>
