@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { expect, test } from './served-app.ts';
-import { allWell, gradeLeg, startFirst, wideKey } from './steps.ts';
+import { allWell, gradeLeg, said, startFirst, wideKey } from './steps.ts';
 
 test.setTimeout(90_000);
 
@@ -119,5 +119,29 @@ for (const [width, height] of [
     // What lies farther down is reached by scrolling, and works there.
     await wideKey(page).scrollIntoViewIfNeeded();
     await expect(wideKey(page)).toBeInViewport();
+  });
+}
+
+for (const [width, height] of [
+  [1280, 800],
+  [1280, 720],
+  [960, 680],
+] as const) {
+  test(`reps of the session beside the card never push a key off a laptop, ${width} by ${height}`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height });
+    await openWith(page, { keepReward: true });
+    await startFirst(page, 'Lapwing', 'stop');
+    for (let rep = 0; rep < 6; rep++) await allWell(page);
+    const inSight = async (when: string) => {
+      for (const key of await keys(page))
+        expect(key.bottom, `${when}: ${key.name}`).toBeLessThanOrEqual(height);
+    };
+    await expect(page.locator('.work-log li').last()).toContainText(said.work.rep(6));
+    await inSight('six reps');
+    await gradeLeg(page, 'missed');
+    await expect(page.locator('[data-about="cause"]')).toBeVisible();
+    await inSight('a cause is asked');
   });
 }

@@ -2,8 +2,8 @@ import type { RepSummary } from '@sedgeline/projections';
 import { GradeMark } from '../../parts/grade-mark/grade-mark.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 
-/** So many of the last reps are shown beside the card: what fits over the pad on a laptop. */
-const SHOWN = 5;
+/** So many of the last reps are shown beside the card at most: what fits over the pad on a laptop. Its styles show fewer where there is less room. */
+const SHOWN = 4;
 
 interface SessionLogProps {
   readonly done: readonly RepSummary[];
