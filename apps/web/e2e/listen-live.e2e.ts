@@ -73,7 +73,7 @@ test('the microphone listens while work goes on, in the pocket too; what it hear
   await expect(bar).toHaveAttribute('data-state', 'on');
   expect(await violations(page), 'listening').toEqual([]);
   // The bar goes along to Work, and each rep is tapped when its blast was heard.
-  await page.goBack();
+  await page.getByRole('link', { name: said.back.goOn }).click();
   await expect(bar).toBeVisible();
   // The pad stays whole and in sight under it, on a narrow phone too.
   for (const [width, height] of [

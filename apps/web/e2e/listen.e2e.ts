@@ -1,7 +1,7 @@
 import { closeSync, openSync, readFileSync, writeSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { expect, test } from './served-app.ts';
-import { fieldWav, STOPS_S, wavHeader } from './sounds/made-field.ts';
+import { fieldWav, LENGTH_S, STOPS_S, wavHeader } from './sounds/made-field.ts';
 import {
   bringFieldSession,
   chooser,
@@ -113,6 +113,11 @@ for (const { name, theme, use } of [
       await keepKey(page).click();
       await expect(page.getByText(result.kept(STOPS_S.length - 2, 0))).toBeVisible();
       await expect(page.locator('.listen-kept li')).toHaveCount(1);
+      // The session says so too, where Listen is opened from.
+      await page.getByRole('link', { name: words.back }).click();
+      await expect(page.locator('.back-kept')).toHaveText(
+        words.before.one('field.wav', LENGTH_S, STOPS_S.length - 2),
+      );
       const joins = await keptJoins(page);
       expect(joins.map(({ rep, by }) => `${rep} ${by}`)).toEqual(
         ['r2', 'r3', 'r4', 'r6', 'r7', 'r8'].map((rep) => `${rep} program`),

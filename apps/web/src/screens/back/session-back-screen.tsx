@@ -1,16 +1,18 @@
 import type { SessionBackView } from '@sedgeline/projections';
 import { Link } from 'wouter';
 import { useWords } from '../../parts/words-context.tsx';
+import { useKeptSounds } from '../listen/use-kept-sounds.ts';
 import { useWhySheet } from '../why/use-why-sheet.tsx';
 import { SessionLog } from '../work/session-log.tsx';
 import './back.css';
 
 /** One session: how its reps went, and the ways to what was heard and filmed. */
 export function SessionBackScreen({ view }: { readonly view: SessionBackView }) {
-  const { back } = useWords();
+  const { back, listenScreen } = useWords();
   const { openWhy, sheet } = useWhySheet();
   const { session, dogName, openedAtMs, groundName, closedAtMs, legs, done } = view;
   const address = encodeURIComponent(session);
+  const kept = useKeptSounds(session);
   return (
     <section className="back back-session" aria-labelledby="back-title">
       <Link className="dog-back not-printed" href="/back">
@@ -25,6 +27,11 @@ export function SessionBackScreen({ view }: { readonly view: SessionBackView }) 
       <nav className="back-ways not-printed" aria-label={back.session(dogName, openedAtMs)}>
         <Link href={`/back/${address}/listen`}>
           <b>{back.listen}</b> <span>{back.listenHint}</span>
+          {kept.map(({ sound, name, lengthS, joins }) => (
+            <span key={sound} className="back-kept">
+              {listenScreen.before.one(name, lengthS, joins.length)}
+            </span>
+          ))}
         </Link>
         <Link href={`/film/${address}`}>
           <b>{back.film}</b> <span>{back.filmHint}</span>

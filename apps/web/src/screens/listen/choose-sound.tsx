@@ -10,6 +10,8 @@ import { useLive } from '../../state/live-state.ts';
 
 interface ChooseSoundProps {
   readonly session: string;
+  /** Whether Work goes on with it. */
+  readonly isOpen: boolean;
   readonly waiting: ListenedDraft | null;
   readonly onFile: (file: File) => void;
   readonly onWaiting: (draft: ListenedDraft) => void;
@@ -17,7 +19,7 @@ interface ChooseSoundProps {
 }
 
 /** Where the sound comes from: a file, or the microphone, or what it heard before. */
-export function ChooseSound({ session, waiting, onFile, onWaiting, onLetGo }: ChooseSoundProps) {
+export function ChooseSound({ session, isOpen, waiting, onFile, onWaiting, onLetGo }: ChooseSoundProps) {
   const { listenScreen } = useWords();
   const { file, live } = listenScreen;
   const [isOver, setOver] = useState(false);
@@ -71,7 +73,7 @@ export function ChooseSound({ session, waiting, onFile, onWaiting, onLetGo }: Ch
         </label>
         <p className="soft listen-drop">{file.drop}</p>
       </section>
-      <LivePart session={session} />
+      <LivePart session={session} isOpen={isOpen} />
     </>
   );
 }
@@ -80,7 +82,7 @@ export function ChooseSound({ session, waiting, onFile, onWaiting, onLetGo }: Ch
 const bringIntoSight = (told: HTMLElement | null) => told?.scrollIntoView({ block: 'nearest' });
 
 /** Begins to listen with the microphone; stopping it stands in the bar that every screen shows. */
-function LivePart({ session }: { readonly session: string }) {
+function LivePart({ session, isOpen }: Pick<ChooseSoundProps, 'session' | 'isOpen'>) {
   const { listenScreen, back } = useWords();
   const { live } = listenScreen;
   const running = useLive((s) => s.running);
@@ -112,7 +114,7 @@ function LivePart({ session }: { readonly session: string }) {
         </>
       )}
       {running !== null && running.session !== session && <p>{live.other}</p>}
-      {running !== null && running.session === session && (
+      {running !== null && running.session === session && isOpen && (
         <Link className="button button-plain" href={`/work/${encodeURIComponent(session)}`}>
           {back.goOn}
         </Link>

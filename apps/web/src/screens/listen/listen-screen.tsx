@@ -12,13 +12,13 @@ import { append, listenDesk, newId } from '../../state/kennel.ts';
 import { useKennel } from '../../state/kennel-store.ts';
 import { dropListened, type ListenedDraft, useListenedDraft } from '../../state/listened-drafts.ts';
 import { useLive } from '../../state/live-state.ts';
-import { useRecordView } from '../../state/use-record-view.ts';
 import { voicesOf } from '../../state/voices-of.ts';
 import { ChooseSound } from './choose-sound.tsx';
 import { KeptSounds } from './kept-sounds.tsx';
 import { ListenResult } from './listen-result.tsx';
 import { type HeardSource, heardByMicrophone, heardInFile } from './listened-sound.ts';
 import { ListeningProgress } from './listening-progress.tsx';
+import { useKeptSounds } from './use-kept-sounds.ts';
 import './listen.css';
 
 type Stage =
@@ -113,6 +113,7 @@ export function ListenScreen({ view }: { readonly view: SessionBackView }) {
           )}
           <ChooseSound
             session={session}
+            isOpen={view.closedAtMs === null}
             waiting={isLive ? null : waiting}
             onFile={(file) => void hear(file)}
             onWaiting={(draft) => void show(heardByMicrophone(draft, view, listenScreen.live.name, newId()))}
@@ -141,11 +142,3 @@ export function ListenScreen({ view }: { readonly view: SessionBackView }) {
     </section>
   );
 }
-
-/** Sounds of the session that stand in the record, and anew whenever facts were added. */
-function useKeptSounds(session: string): readonly SoundRecord[] {
-  const sounds = useRecordView(keptSounds, session);
-  return sounds === 'waiting' ? [] : sounds;
-}
-
-const keptSounds = (session: string) => listenDesk().soundsOf(session);
