@@ -26,6 +26,9 @@ test('a coding that this browser does not show is named, with ways on', async ({
   await expect(fault(page)).toHaveText(filmSaid.fault('cannot-show', { coding: 'hevc' }));
   await expect(fault(page)).toContainText('HEVC');
   await expect(page.locator('.film-mark-key').first()).toBeDisabled();
+  // Nothing is promised of a film that can't be marked, and the way on stands with what is wrong.
+  await expect(page.locator('[data-known]')).toHaveCount(0);
+  await expect(page.locator('.notice', { has: fault(page) }).getByText(filmSaid.other)).toBeInViewport();
   // The way on: another film is opened in its place.
   await page.locator('.film-bench input[type="file"]').setInputFiles(filmPath('squares.webm'));
   await pictureThere(page);

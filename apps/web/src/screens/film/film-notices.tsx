@@ -2,6 +2,7 @@ import { Button } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import { filmFaults } from './film-faults.ts';
+import { FilmFileKey } from './films-panel.tsx';
 import type { Known } from './known-film.ts';
 import type { FilmBench } from './use-film-bench.ts';
 import type { FilmFile } from './use-film-file.ts';
@@ -73,10 +74,20 @@ function KnownSaid({ known, name }: { readonly known: Known; readonly name: stri
   }
 }
 
-/** What is wrong with the picture, and the way on. */
-export function FilmFaults({ file }: { readonly file: FilmFile }) {
+/** Whether the film that is open shows no picture: nothing of it can be marked. */
+export const useIsDark = () => usePlayerNow((now) => now.picture === 'none');
+
+/** What is wrong with the picture, and the way on: another film, where this one shows none. */
+export function FilmFaults({
+  file,
+  onOther,
+}: {
+  readonly file: FilmFile;
+  readonly onOther: (file: File) => void;
+}) {
   const { film: words } = useWords();
   const player = usePlayer();
+  const isDark = useIsDark();
   const picture = usePlayerNow((now) => now.picture);
   const brokenAtS = usePlayerNow((now) => now.brokenAtS);
   const saysS = usePlayerNow((now) => now.lengthS);
@@ -87,7 +98,13 @@ export function FilmFaults({ file }: { readonly file: FilmFile }) {
     <Notice
       key={fault}
       tone={fault === 'no-sound' || fault === 'no-index' ? 'plain' : 'care'}
-      action={fault === 'breaks-off' && <Button onClick={() => player.goOn()}>{words.again}</Button>}
+      action={
+        isDark ? (
+          <FilmFileKey onOpen={onOther}>{words.other}</FilmFileKey>
+        ) : (
+          fault === 'breaks-off' && <Button onClick={() => player.goOn()}>{words.again}</Button>
+        )
+      }
     >
       <span data-fault={fault}>
         {words.fault(fault, { coding, atS: brokenAtS ?? endS, saysS: saysS ?? 0 })}

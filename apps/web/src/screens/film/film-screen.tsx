@@ -8,7 +8,7 @@ import './film-marks.css';
 import './film-picture.css';
 import { FilmSpeeds, FilmSteps } from './film-controls.tsx';
 import { type FilmActs, pressFilmKey } from './film-keys.ts';
-import { FilmFaults, FilmNotices } from './film-notices.tsx';
+import { FilmFaults, FilmNotices, useIsDark } from './film-notices.tsx';
 import { FilmStage } from './film-stage.tsx';
 import { FilmStrip } from './film-strip.tsx';
 import { captionsText, type FilmText } from './film-texts.ts';
@@ -140,7 +140,7 @@ function Bench({
         <p role="status">{said.player.reading}</p>
       ) : (
         <PlayerContext value={player}>
-          <FilmFaults file={file} />
+          <FilmFaults file={file} onOther={(one) => bench.open(one, null)} />
           <Keys bench={bench} acts={acts} view={view} />
         </PlayerContext>
       )}
@@ -180,15 +180,40 @@ function Bench({
           />
         </PlayerContext>
       )}
-      <FilmNotices bench={bench} file={file} />
+      {player === null ? (
+        <BenchFoot bench={bench} file={file} isDark={false} />
+      ) : (
+        <PlayerContext value={player}>
+          <ShownFoot bench={bench} file={file} />
+        </PlayerContext>
+      )}
+      <p className="film-keys-hint soft">{said.marks.keysHint}</p>
+    </section>
+  );
+}
+
+interface BenchFootProps {
+  readonly bench: FilmBench;
+  readonly file: FilmFile;
+}
+
+function ShownFoot(props: BenchFootProps) {
+  return <BenchFoot {...props} isDark={useIsDark()} />;
+}
+
+/** Which film it is, and the ways from it. Of one that shows no picture only the way away: its fault offers another. */
+function BenchFoot({ bench, file, isDark }: BenchFootProps & { readonly isDark: boolean }) {
+  const { film: said } = useWords();
+  return (
+    <>
+      {!isDark && <FilmNotices bench={bench} file={file} />}
       <div className="film-hand-on-keys">
-        <FilmFileKey onOpen={(one) => bench.open(one, null)}>{said.other}</FilmFileKey>
+        {!isDark && <FilmFileKey onOpen={(one) => bench.open(one, null)}>{said.other}</FilmFileKey>}
         <Button look="quiet" onClick={bench.shut}>
           {said.shut}
         </Button>
       </div>
-      <p className="film-keys-hint soft">{said.marks.keysHint}</p>
-    </section>
+    </>
   );
 }
 
