@@ -62,13 +62,13 @@ export function dogWords(t: Tongue) {
       title: 'How often we were right',
       few: 'Too few legs yet to say how often the chances were right.',
       better: (ours: string, plain: string): string =>
-        `Surprise at a leg: ${ours}; with the same average for every leg it would be ${plain}. Less is better.`,
+        `How far off at a leg, 0 for never: ${ours}. Saying the dog’s average every time would have been ${plain} off.`,
       fitted: (dogs: number, legs: number, since: string): string =>
         `Since ${since}, how much dogs and days differ is taken from this kennel's own record: ${t.count(dogs, 'dog', 'dogs')}, ${t.count(legs, 'leg', 'legs')}.`,
       corrected: (slope: number, legs: number, since: string): string =>
         `The chances were ${slope < 1 ? 'too sure' : 'not sure enough'} over ${t.count(legs, 'leg', 'legs')}: since ${since} they are ${
-          slope < 1 ? 'drawn in toward evens' : 'drawn out from evens'
-        } (slope ${t.number(slope, 2)}).`,
+          slope < 1 ? 'drawn in towards 50 in 100' : 'drawn out from 50 in 100'
+        } (${t.number(slope, 2)} times in log-odds).`,
       columns: { stated: 'We said, in 100', happened: 'It was', legs: 'Legs', verdict: 'So' },
     },
     rest: {
