@@ -70,6 +70,25 @@ for (const [width, height] of [
   [390, 844],
   [1280, 800],
 ] as const) {
+  test(`an address of nothing in the record says so and has a key that leads on, ${width} by ${height}`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height });
+    for (const path of [
+      '/dog/nobody',
+      '/plan/nobody',
+      '/season/nobody',
+      '/back/none',
+      '/film/none',
+      '/nowhere',
+    ]) {
+      await page.goto(path);
+      await expect(page.locator('main h1')).toBeVisible();
+      await expect(page.locator('main a.button'), path).toBeVisible();
+      expect(await small(page), path).toEqual([]);
+    }
+  });
+
   test(`every key and link is 48 px at least, ${width} by ${height}`, async ({ page }) => {
     await page.setViewportSize({ width, height });
     await lookRound(page);

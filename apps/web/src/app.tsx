@@ -71,7 +71,9 @@ function Nowhere() {
     <Framed here="dogs">
       <h1>{shell.notFound}</h1>
       <p>
-        <Link href="/">{shell.toDogs}</Link>
+        <Link className="button button-plain" href="/">
+          {shell.toDogs}
+        </Link>
       </p>
     </Framed>
   );

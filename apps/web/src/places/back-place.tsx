@@ -61,7 +61,9 @@ export function NoSession() {
   return (
     <section className="work-open">
       <h1>{back.notFound}</h1>
-      <Link href="/back">{back.toAll}</Link>
+      <Link className="button button-plain" href="/back">
+        {back.toAll}
+      </Link>
     </section>
   );
 }

@@ -32,7 +32,9 @@ export function PlanPlace({ dog }: { readonly dog: string }) {
       ) : row === undefined ? (
         <section className="dog">
           <h1>{dogWords.notFound}</h1>
-          <Link href="/">{dogsWords.title}</Link>
+          <Link className="button button-plain" href="/">
+            {dogsWords.title}
+          </Link>
         </section>
       ) : (
         <Suspense fallback={<Opening />}>

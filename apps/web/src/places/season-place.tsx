@@ -24,7 +24,9 @@ export function SeasonPlace({ dog }: { readonly dog: string }) {
       {view === null && (
         <section className="dog">
           <h1>{seasonScreen.notFound}</h1>
-          <Link href="/">{dogsWords.title}</Link>
+          <Link className="button button-plain" href="/">
+            {dogsWords.title}
+          </Link>
         </section>
       )}
       {isKnown && (

@@ -25,7 +25,7 @@ export function backWords(t: Tongue, time: TimeWords) {
       ].filter((part) => part !== '');
       return `of ${t.count(all, 'leg', 'legs')}: ${t.list(parts)}`;
     },
-    notFound: 'No session of that kind in this record.',
+    notFound: 'This session is not in the record.',
     toAll: 'All sessions',
     goOn: 'Go on with it in Work',
     listen: 'Listen',

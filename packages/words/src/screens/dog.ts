@@ -87,7 +87,7 @@ export function dogWords(t: Tongue) {
     empty: (name: string): string =>
       `Nothing is known of ${name} yet. Ten legs of a skill are enough to begin.`,
     back: 'All dogs',
-    notFound: 'No dog of that kind in this record.',
+    notFound: 'This dog is not in the record.',
     born: (age: string): string => age,
   };
 }

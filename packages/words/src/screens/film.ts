@@ -73,7 +73,7 @@ export function filmWords(t: Tongue, time: TimeWords, figures: FilmFigureWords) 
     title: (dog: string, atMs: number): string => `Film: ${dog}, ${time.date(atMs)}`,
     name: 'Film',
     toSession: 'To the session',
-    notFound: 'No session of that kind in this record.',
+    notFound: 'This session is not in the record.',
     lead: 'The film stays where it is: only its name, size and fingerprint go into the record, and your marks.',
     noReps: 'No rep stands in this session: marks belong to reps. Put one in from memory in the session.',
     open: 'Open a film',

@@ -36,7 +36,7 @@ export function groundWords(t: Tongue) {
     picture: 'Layout, drawn to scale',
     place: (latDeg: number, lonDeg: number): string =>
       `${t.number(Math.abs(latDeg), 4)}° ${latDeg < 0 ? 'S' : 'N'}, ${t.number(Math.abs(lonDeg), 4)}° ${lonDeg < 0 ? 'W' : 'E'}`,
-    notFound: 'No ground or layout of that kind in this record.',
+    notFound: 'This ground or layout is not in the record.',
     back: 'All grounds',
     layouts: 'Layouts',
     noLayout: 'Nothing is drawn here yet. Begin from one of these, or from an empty field.',

@@ -21,7 +21,7 @@ export function seasonScreenWords(
   return {
     title: (dog: string): string => `${dog}: the season`,
     link: 'Goals and the season',
-    notFound: 'No dog of that kind in this record.',
+    notFound: 'This dog is not in the record.',
     back: (dog: string): string => `What ${dog} can do`,
     empty: (dog: string): string =>
       `${dog} has no goal yet. Choose what it is to be trusted with, how sure, and by when; then the weeks are reckoned.`,

@@ -49,7 +49,7 @@ export function sessionWords(t: Tongue) {
       go: 'Go',
       carryOn: (dog: string): string => `Carry on with ${dog}`,
       none: 'No session is open. Choose a dog to work.',
-      unknown: 'No dog of that kind in this record.',
+      unknown: 'This dog is not in the record.',
       toDogs: 'To the dogs',
       empty: 'First a dog: a name is enough.',
     },

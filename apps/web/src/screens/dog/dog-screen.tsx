@@ -39,7 +39,9 @@ export function DogScreen({ view, patterns, hasOpenSession, nowMs, onWork, onRes
     return (
       <section className="dog">
         <h1>{words.dog.notFound}</h1>
-        <Link href="/">{words.dog.back}</Link>
+        <Link className="button button-plain" href="/">
+          {words.dog.back}
+        </Link>
       </section>
     );
   }
