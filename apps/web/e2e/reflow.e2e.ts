@@ -85,6 +85,8 @@ for (const [width, height] of [
       await page.goto(path);
       await expect(page.locator('main h1')).toBeVisible();
       await expect(page.locator('main a.button'), path).toBeVisible();
+      // Off the edge of the screen, whatever was looked at before.
+      expect((await page.locator('main h1').boundingBox())?.x, path).toBeGreaterThanOrEqual(16);
       expect(await small(page), path).toEqual([]);
     }
   });

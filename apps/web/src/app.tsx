@@ -69,12 +69,12 @@ function Nowhere() {
   const { shell } = useWords();
   return (
     <Framed here="dogs">
-      <h1>{shell.notFound}</h1>
-      <p>
+      <section className="shell-lost">
+        <h1>{shell.notFound}</h1>
         <Link className="button button-plain" href="/">
           {shell.toDogs}
         </Link>
-      </p>
+      </section>
     </Framed>
   );
 }

@@ -59,7 +59,7 @@ export function SessionBackPlace({ session }: { readonly session: string }) {
 export function NoSession() {
   const { back } = useWords();
   return (
-    <section className="work-open">
+    <section className="shell-lost">
       <h1>{back.notFound}</h1>
       <Link className="button button-plain" href="/back">
         {back.toAll}

@@ -30,7 +30,7 @@ export function PlanPlace({ dog }: { readonly dog: string }) {
       {!isReady || dogs === null ? (
         <Opening />
       ) : row === undefined ? (
-        <section className="dog">
+        <section className="shell-lost">
           <h1>{dogWords.notFound}</h1>
           <Link className="button button-plain" href="/">
             {dogsWords.title}

@@ -22,7 +22,7 @@ export function SeasonPlace({ dog }: { readonly dog: string }) {
     <Framed here="dogs">
       {view === 'waiting' && <Opening />}
       {view === null && (
-        <section className="dog">
+        <section className="shell-lost">
           <h1>{seasonScreen.notFound}</h1>
           <Link className="button button-plain" href="/">
             {dogsWords.title}
