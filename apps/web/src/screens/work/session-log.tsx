@@ -3,7 +3,7 @@ import { GradeMark } from '../../parts/grade-mark/grade-mark.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 
 /** So many of the last reps are shown beside the card at most: what fits over the pad on a laptop. Its styles show fewer where there is less room. */
-const SHOWN = 4;
+const SHOWN = 3;
 
 interface SessionLogProps {
   readonly done: readonly RepSummary[];
