@@ -1,47 +1,27 @@
-import { likeliestReadings } from '../../packages/engine/src/sound/alternatives.ts';
-import { blastFigures } from '../../packages/engine/src/sound/blast-choice.ts';
+import { contextFeatures } from '../../packages/engine/src/sound/blast-context.ts';
+import { memoryFeatures } from '../../packages/engine/src/sound/blast-memory.ts';
 import { createScore, type ScoreNumbers } from '../../packages/engine/src/sound/learned-score.ts';
-import type { OwnWhistle } from '../../packages/engine/src/sound/own-whistle.ts';
-import { type Dice, diceNamed } from '../careers/dice.ts';
+import { diceNamed } from '../careers/dice.ts';
 import { fitScore } from './fit-score.ts';
-import type { Labelled, LabelledTone } from './gather-candidates.ts';
+import type { LabelledTone } from './gather-candidates.ts';
 
-/** The tones of one recording, and the whistle that its handler may have confirmed. */
-export interface TaughtRecording {
-  tones: readonly LabelledTone[];
-  own: OwnWhistle;
-}
-export type Taught = readonly TaughtRecording[];
+/** The tones of the recordings, recording by recording. */
+export type Taught = readonly (readonly LabelledTone[])[];
 
-const HIDDEN = { alone: 12, together: 24 };
+const HIDDEN = { alone: 12, together: 12 };
 /** The score of a tone alone is told to the second step by numbers from other recordings, a quarter being left out each time. */
 const PARTS = 4;
-/** Of the tones that are plainly none when heard alone, the second step is taught some only. */
-const PLAINLY_NONE = -5;
-const SHARE_OF_PLAIN = 0.15;
+
+/** The figures by which a tone is judged when all about it is known. */
+export const figuresTogether = ({ candidate, all }: LabelledTone) =>
+  Float64Array.of(...candidate.own, ...contextFeatures(candidate, all), ...memoryFeatures(candidate, all));
+
+const isTaught = ({ label }: LabelledTone) => label !== 'unasked';
 
 /** Sets how like a blast each tone looks alone. */
 export function tellAlone(tones: Iterable<LabelledTone>, numbers: ScoreNumbers): void {
   const score = createScore(numbers);
   for (const { candidate } of tones) candidate.alone = score(candidate.own);
-}
-
-/** The second step's rows of one recording, heard by someone who knows the own whistle or does not. */
-function rowsTogether(
-  { tones, own }: TaughtRecording,
-  isKnown: boolean,
-  teaches: (tone: LabelledTone) => boolean,
-  dice: Dice,
-): Labelled[] {
-  const likeliest = likeliestReadings(tones.map(({ candidate }) => candidate));
-  const isTaught = (tone: LabelledTone) =>
-    tone.label !== 'unasked' &&
-    teaches(tone) &&
-    (tone.label === 'real' || tone.candidate.alone > PLAINLY_NONE || dice.chance(SHARE_OF_PLAIN));
-  return tones.filter(isTaught).map(({ candidate, label }) => ({
-    figures: blastFigures(candidate, likeliest, isKnown ? own : null),
-    isReal: label === 'real',
-  }));
 }
 
 /**
@@ -55,12 +35,13 @@ export function fitInTwoSteps(
   fits: number,
   teaches: (tone: LabelledTone) => boolean = () => true,
 ) {
+  const rowsOf = (recordings: Taught) => recordings.flat().filter((tone) => isTaught(tone) && teaches(tone));
   const alone = (recordings: Taught, part: string) =>
     fitScore(
-      recordings
-        .flatMap(({ tones }) => tones)
-        .filter((tone) => tone.label !== 'unasked' && teaches(tone))
-        .map(({ candidate, label }) => ({ figures: candidate.own, isReal: label === 'real' })),
+      rowsOf(recordings).map(({ candidate, label }) => ({
+        figures: candidate.own,
+        isReal: label === 'real',
+      })),
       HIDDEN.alone,
       diceNamed(`${name} alone ${part}`),
       fits,
@@ -70,15 +51,10 @@ export function fitInTwoSteps(
       taught.filter((_, k) => k % PARTS !== part),
       `${part}`,
     );
-    taught.forEach(({ tones }, k) => {
-      if (k % PARTS === part) tellAlone(tones, numbers);
-    });
+    tellAlone(taught.filter((_, k) => k % PARTS === part).flat(), numbers);
   }
-  const dice = diceNamed(`${name} plainly none`);
   const together = fitScore(
-    taught.flatMap((recording) =>
-      [false, true].flatMap((isKnown) => rowsTogether(recording, isKnown, teaches, dice)),
-    ),
+    rowsOf(taught).map((tone) => ({ figures: figuresTogether(tone), isReal: tone.label === 'real' })),
     HIDDEN.together,
     diceNamed(`${name} together`),
     fits,

@@ -4,7 +4,7 @@ import { createClickHearing } from '../../packages/engine/src/sound/click-hearin
 import { FrameStore } from '../../packages/engine/src/sound/frame-store.ts';
 import { bandTopHz } from '../../packages/engine/src/sound/listening-grid.ts';
 import { createResampler } from '../../packages/engine/src/sound/resampler.ts';
-import type { Disturbed, Recording, TrueWhistle } from '../sound/recording.ts';
+import type { Disturbed, Recording } from '../sound/recording.ts';
 import { WITHIN_S } from '../sound/score.ts';
 
 /** One candidate as the detector measured it, and whether it is what is looked for. */
@@ -13,14 +13,14 @@ export interface Labelled {
   isReal: boolean;
 }
 
-/** What the truth says of a candidate; `unasked` teaches neither way: it lies below the judged ratio, or is another reading of a blast as good as the best. */
+/** What the truth says of a candidate; `unasked` lies below the judged ratio and teaches neither way. */
 export type Label = 'real' | 'none' | 'unasked';
 
-/** A tone that the detector measured, whether another handler blew it, and what else was sounding. */
+/** A tone with those that the detector had about it when it judged, and what else was sounding. */
 export interface LabelledTone {
   candidate: BlastCandidate;
+  all: readonly BlastCandidate[];
   label: Label;
-  isOthers: boolean;
   kinds: readonly string[];
 }
 
@@ -28,13 +28,11 @@ interface Found {
   startS: number;
   label: Label | null;
 }
-type FoundTone = Found & { candidate: BlastCandidate; isOthers: boolean };
+type FoundTone = Found & { candidate: BlastCandidate; all: readonly BlastCandidate[] };
 type FoundClick = Found & { figures: Float64Array };
 
 /** A second chamber lies up to 16 % off the first. */
 const SAME_PITCH = 0.16;
-/** An end is met within a tenth and a little of the blast: it then has its kind. */
-const END_WITHIN_SHARE = 0.12;
 /** A release comes up to 0.3 s after its press. */
 const RELEASE_S = 0.35;
 
@@ -45,9 +43,8 @@ function heardCandidates({ samples, sampleRateHz }: Recording) {
   const blastHearing = createBlastHearing(
     store,
     () => 0,
-    (ready) => {
-      for (const candidate of ready)
-        tones.push({ startS: candidate.startS, candidate, label: null, isOthers: false });
+    (candidate, all) => {
+      tones.push({ startS: candidate.startS, candidate, all: [...all], label: null });
     },
   );
   const clickHearing = createClickHearing(store, ({ timeS, own }, company) => {
@@ -66,58 +63,39 @@ function heardCandidates({ samples, sampleRateHz }: Recording) {
   return { tones, clicks };
 }
 
-/** The nearest click without a label within the judged tolerance. */
-const nearestClick = (clicks: readonly FoundClick[], atS: number): FoundClick | undefined =>
-  clicks
-    .filter((one) => one.label === null && Math.abs(one.startS - atS) <= WITHIN_S)
+/** The nearest candidate without a label within the judged tolerance. */
+function nearest<T extends Found>(
+  found: readonly T[],
+  atS: number,
+  fits: (one: T) => boolean,
+): T | undefined {
+  return found
+    .filter((one) => one.label === null && Math.abs(one.startS - atS) <= WITHIN_S && fits(one))
     .sort((a, b) => Math.abs(a.startS - atS) - Math.abs(b.startS - atS))[0];
+}
 
 const soundingAt = (disturbed: readonly Disturbed[], atS: number) =>
   disturbed.filter(({ startS, endS }) => atS > startS - WITHIN_S && atS < endS).map(({ kind }) => kind);
-
-/**
- * Labels the readings of one blast: the nearest of those that begin and end with it is real, the others of these are as good; where none ends with it,
- * the nearest that begins with it is real, as it still counts as found.
- */
-function labelReadings(
-  tones: readonly FoundTone[],
-  { startS, endS, pitchHz, whose }: TrueWhistle,
-  label: Label,
-): void {
-  const errorS = ({ candidate }: FoundTone) =>
-    Math.abs(candidate.startS - startS) + 0.5 * Math.abs(candidate.endS - endS);
-  const begin = tones.filter(
-    ({ candidate }) =>
-      Math.abs(candidate.startS - startS) <= WITHIN_S &&
-      Math.abs(Math.log(candidate.pitchHz / pitchHz)) < SAME_PITCH,
-  );
-  const whole = begin.filter(
-    ({ candidate }) =>
-      Math.abs(candidate.endS - endS) <= Math.max(WITHIN_S, END_WITHIN_SHARE * (endS - startS)),
-  );
-  for (const one of whole) one.label ??= 'unasked';
-  const best = (whole.length > 0 ? whole : begin).sort((a, b) => errorS(a) - errorS(b))[0];
-  if (best !== undefined) best.label = label;
-  for (const one of tones)
-    one.isOthers ||= whose === 'other' && one.startS > startS - WITHIN_S && one.startS < endS + WITHIN_S;
-}
 
 /** All that the detector measures in a recording, labelled by its truth. */
 export function gatherCandidates(recording: Recording, lowestDb: number) {
   const { tones, clicks } = heardCandidates(recording);
   const { truth, disturbed } = recording;
-  const isAskedFor = ({ inBandSnrDb }: TrueWhistle) => inBandSnrDb >= lowestDb;
-  for (const blast of truth.whistles.filter(isAskedFor)) labelReadings(tones, blast, 'real');
-  for (const blast of truth.whistles) if (!isAskedFor(blast)) labelReadings(tones, blast, 'unasked');
+  for (const { startS, pitchHz, inBandSnrDb } of truth.whistles) {
+    const isPitch = ({ candidate }: FoundTone) =>
+      Math.abs(Math.log(candidate.pitchHz / pitchHz)) < SAME_PITCH;
+    const one = nearest(tones, startS, isPitch);
+    if (one !== undefined) one.label = inBandSnrDb >= lowestDb ? 'real' : 'unasked';
+  }
   for (const one of tones) {
     const isIn = truth.whistles.some(
-      (blast) =>
-        !isAskedFor(blast) && one.startS > blast.startS - WITHIN_S && one.startS < blast.endS + WITHIN_S,
+      ({ startS, endS, inBandSnrDb }) =>
+        inBandSnrDb < lowestDb && one.startS > startS - WITHIN_S && one.startS < endS + WITHIN_S,
     );
     one.label ??= isIn ? 'unasked' : 'none';
   }
   for (const { timeS, snrDb } of truth.clicks) {
-    const one = nearestClick(clicks, timeS);
+    const one = nearest(clicks, timeS, () => true);
     const isAsked = snrDb >= lowestDb;
     if (one !== undefined) one.label = isAsked ? 'real' : 'unasked';
     if (isAsked) continue;
@@ -126,13 +104,14 @@ export function gatherCandidates(recording: Recording, lowestDb: number) {
       if (isNear) other.label ??= 'unasked';
     }
   }
+  const asked = truth.whistles.filter(({ inBandSnrDb }) => inBandSnrDb >= lowestDb).length;
   return {
-    asked: truth.whistles.filter(isAskedFor).length,
+    asked,
     tones: tones.map(
-      ({ candidate, label, isOthers, startS }): LabelledTone => ({
+      ({ candidate, all, label, startS }): LabelledTone => ({
         candidate,
+        all,
         label: label ?? 'none',
-        isOthers,
         kinds: soundingAt(disturbed, startS),
       }),
     ),

@@ -6,9 +6,10 @@ import type { SyrinxKind } from './syrinx.ts';
 import type { VoiceKind } from './voices.ts';
 
 /**
- * All but `unmet` teach: `held-out` since it had been looked at four times, `unheard` three, `wide` has songs and whistles drawn from wide
- * ranges. `unmet` is kept away: its birds, its whistles, its gusts, places and gains come of other mechanisms. How often it was looked at is told
- * in docs/listening.md.
+ * `tune`, `held-out` and `wide` teach: `held-out` was kept away until it had been looked at four times, `wide` has songs and whistles drawn from
+ * wide ranges. `unheard` and `unmet` are kept away: their birds, their whistles,
+ * their gusts, echoes and gains come of other mechanisms than those that teach, and those of `unmet` of others again. How often they were looked
+ * at is told in docs/listening.md.
  */
 export type SetName = 'tune' | 'held-out' | 'wide' | 'unheard' | 'unmet';
 

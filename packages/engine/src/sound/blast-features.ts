@@ -33,8 +33,6 @@ export const BLAST_FEATURES = [
   'breathLow',
   'breathHigh',
   'third',
-  'ahead',
-  'behind',
   ...SWAY_FEATURES,
 ] as const;
 
@@ -181,9 +179,6 @@ export function blastFeatures(store: FrameStore, span: ToneSpan, edges: BlastEdg
     const { rise, level } = risen(at - 1, at + 1);
     if (rise > 3) under = Math.max(under, level);
   }
-  // What sounds at the same pitch just before and just after.
-  const beside = (from: number, to: number) =>
-    clip(dB(meanPower(store, [from, to], [bin - 1, bin + 1]) / tone) / 10, -4, 1);
   const low = risen(4, 20);
   const breathIn = meanFloor(store, f0 + 2, f1 - 2, bin);
   const breathOut =
@@ -228,8 +223,6 @@ export function blastFeatures(store: FrameStore, span: ToneSpan, edges: BlastEdg
     aside(0.65, 0.85),
     aside(1.15, 1.35),
     third === null ? -3 : clip(third.level / 10, -4, 1),
-    beside(f0 - 12, f0 - 5),
-    beside(f1 + 5, f1 + 12),
     ...swayFeatures(span, middleBin, edges.riseS, edges.fallS, lastsS),
   );
 }

@@ -7,7 +7,6 @@ import { BLAST_NUMBERS } from './blast-numbers.ts';
 import { CLICK_FEATURES } from './click-hearing.ts';
 import { CLICK_NUMBERS } from './click-numbers.ts';
 import { createScore } from './learned-score.ts';
-import { OWN_FEATURES } from './own-whistle.ts';
 
 it('is the sum that it says, by hand', () => {
   // x = (3 - 1) / 2 = 1; tanh(0.5 + 0.25) = 0.635149; z = 0.1 + 0.4 * 1 + 2 * 0.635149.
@@ -24,7 +23,7 @@ it('refuses numbers that do not fit together', () => {
 it('has a number for each figure that is measured', () => {
   expect(BLAST_ALONE_NUMBERS.mean).toHaveLength(BLAST_FEATURES.length);
   expect(BLAST_NUMBERS.mean).toHaveLength(
-    BLAST_FEATURES.length + CONTEXT_FEATURES.length + MEMORY_FEATURES.length + OWN_FEATURES.length,
+    BLAST_FEATURES.length + CONTEXT_FEATURES.length + MEMORY_FEATURES.length,
   );
   expect(CLICK_NUMBERS.mean).toHaveLength(CLICK_FEATURES.length);
 });
