@@ -1,9 +1,10 @@
 import { learnOwnWhistle } from '@sedgeline/engine/sound';
 import { describe, expect, it } from 'vitest';
 import { judgeCondition } from '../sound/run-sets.ts';
-import { figures } from '../sound/score.ts';
+import { figures, WITHIN_S } from '../sound/score.ts';
 import { onlyOwn } from './confirmed-blasts.ts';
 import { engineEar, engineEarOf } from './engine-ear.ts';
+import { STOPS_S, sparseSession } from './sparse-session.ts';
 
 /** Two recordings of a condition that did not teach: a minute, some twenty blasts. */
 const heard = (set: 'tune' | 'held-out', condition: 'fair' | 'field') =>
@@ -35,4 +36,17 @@ describe('the ear', () => {
     expect(far.found).toBeLessThanOrEqual(free.found);
     expect(far.stray).toBeLessThanOrEqual(free.stray);
   });
+
+  // An ear that was taught by recordings full of blasts lost most of a pea whistle's where they came alone.
+  it.each(['plain', 'pea', 'twoTone', 'jet', 'fingers'] as const)(
+    'hears every stop of a quiet session, far apart, by a whistle of kind %s',
+    (kind) => {
+      const { samples, sampleRateHz } = sparseSession(kind);
+      const { whistles } = engineEar(samples, sampleRateHz);
+      for (const atS of STOPS_S) {
+        expect(whistles.filter(({ startS }) => Math.abs(startS - atS) < WITHIN_S)).toHaveLength(1);
+      }
+      expect(whistles).toHaveLength(STOPS_S.length);
+    },
+  );
 });

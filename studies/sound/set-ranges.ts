@@ -7,11 +7,11 @@ import type { VoiceKind } from './voices.ts';
 
 /**
  * `tune`, `held-out` and `wide` teach: `held-out` was kept away until it had been looked at four times, `wide` has songs and whistles drawn from
- * wide ranges. `unheard` and `unmet` are kept away: their birds, their whistles,
- * their gusts, echoes and gains come of other mechanisms than those that teach, and those of `unmet` of others again. How often they were looked
- * at is told in docs/listening.md.
+ * wide ranges. `unheard` and `unmet` are kept away: their birds, their whistles, their gusts, echoes and gains come of other mechanisms than those
+ * that teach, and those of `unmet` of others again. `rhythms` has whistles and birds of the other sets in the rhythms of the work. How often they
+ * were looked at is told in docs/listening.md.
  */
-export type SetName = 'tune' | 'held-out' | 'wide' | 'unheard' | 'unmet';
+export type SetName = 'tune' | 'held-out' | 'wide' | 'unheard' | 'rhythms' | 'unmet';
 
 /** In what the sets differ, but for their seeds. */
 export interface Ranges {
@@ -143,6 +143,23 @@ export const RANGES: Record<SetName, Ranges> = {
     wallS: [0.06, 0.45],
     patterns: 'even',
     ringsS: null,
+  },
+  rhythms: {
+    whistles: ['plain', 'plain', 'plain', 'pea', 'pea', 'twoTone', 'slide', 'jet', 'jet', 'cork', 'fingers'],
+    pitchHz: [2000, 6000],
+    longS: [0.38, 2.4],
+    pipS: [0.07, 0.28],
+    pipGapS: [0.07, 0.4],
+    clickModesHz: [1900, 8000],
+    releaseGapS: [0.05, 0.3],
+    treesS: [0.03, 0.4],
+    birds: ['chirps', 'warble', 'piping', 'seesaw', 'level', 'stairs', 'pipes', 'bouncing'],
+    others: [...COMMON, 'whine', 'squeal', 'beeps'],
+    sampleRatesHz: [16000, 22050, 44100, 48000],
+    ...FIRST_FIELD,
+    gains: ['none', 'slow', 'fast', 'limiter', 'gate'],
+    wallS: [0.06, 0.45],
+    patterns: 'working',
   },
   // Most handlers of working retrievers blow a plain whistle of plastic or horn, some one with a pea, a few two chambers or their fingers.
   unmet: {
