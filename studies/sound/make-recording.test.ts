@@ -106,6 +106,12 @@ describe('a recording', () => {
     });
   });
 
+  it('leaves out a pattern whose whistle never spoke, and is finite then too', () => {
+    const { samples, truth } = makeRecording({ ...sceneOf('rhythms', 'field', 137), sampleRateHz: 16000 });
+    expect(samples.every((x) => Number.isFinite(x))).toBe(true);
+    expect(truth.whistles.every(({ startS, endS }) => endS > startS)).toBe(true);
+  });
+
   it('of nothing holds no blast and no click', () => {
     const nothing = { ...sceneOf('tune', 'nothing', 0), sampleRateHz: 16000, lastsS: 5 };
     expect(makeRecording(nothing).truth).toEqual({ whistles: [], clicks: [] });

@@ -94,6 +94,8 @@ function placeAll(scene: Scene, background: Float64Array, dice: Dice): Placed[] 
     if (atS > scene.lastsS - 0.5) return all;
     const now = ratios(one, background, sampleRateHz);
     const weakest = Math.min(...now);
+    // A mouth that let go before its whistle spoke: nothing was blown.
+    if (!Number.isFinite(weakest)) continue;
     const gain = fromDb(dice.between(...snrDb) - weakest);
     scaled(one.sound, gain);
     scaled(one.direct, gain);
