@@ -1,4 +1,5 @@
-import { Link, Redirect, Route, Switch } from 'wouter';
+import { Redirect, Route, Switch } from 'wouter';
+import { NotHere } from './parts/not-here.tsx';
 import { useWords, WordsProvider } from './parts/words-context.tsx';
 import { BackPlace, SessionBackPlace } from './places/back-place.tsx';
 import { DogPlace } from './places/dog-place.tsx';
@@ -69,12 +70,7 @@ function Nowhere() {
   const { shell } = useWords();
   return (
     <Framed here="dogs">
-      <section className="shell-lost">
-        <h1>{shell.notFound}</h1>
-        <Link className="button button-plain" href="/">
-          {shell.toDogs}
-        </Link>
-      </section>
+      <NotHere title={shell.notFound} to="/" onward={shell.toDogs} />
     </Framed>
   );
 }

@@ -1,6 +1,6 @@
 import type { SessionBackView } from '@sedgeline/projections';
 import { lazy, Suspense } from 'react';
-import { Link } from 'wouter';
+import { NotHere } from '../parts/not-here.tsx';
 import { useWords } from '../parts/words-context.tsx';
 import { sessionBackOf, sessionsBack } from '../state/kennel.ts';
 import { useRecordView } from '../state/use-record-view.ts';
@@ -58,12 +58,5 @@ export function SessionBackPlace({ session }: { readonly session: string }) {
 /** Said where an address names a session that is not in the record. */
 export function NoSession() {
   const { back } = useWords();
-  return (
-    <section className="shell-lost">
-      <h1>{back.notFound}</h1>
-      <Link className="button button-plain" href="/back">
-        {back.toAll}
-      </Link>
-    </section>
-  );
+  return <NotHere title={back.notFound} to="/back" onward={back.toAll} />;
 }

@@ -1,5 +1,6 @@
 import { lazy, Suspense } from 'react';
 import { Link, Redirect, useLocation } from 'wouter';
+import { NotHere } from '../parts/not-here.tsx';
 import { useWords } from '../parts/words-context.tsx';
 import type { PlanState } from '../screens/plan/use-plan.ts';
 import { useKennel } from '../state/kennel-store.ts';
@@ -30,12 +31,7 @@ export function PlanPlace({ dog }: { readonly dog: string }) {
       {!isReady || dogs === null ? (
         <Opening />
       ) : row === undefined ? (
-        <section className="shell-lost">
-          <h1>{dogWords.notFound}</h1>
-          <Link className="button button-plain" href="/">
-            {dogsWords.title}
-          </Link>
-        </section>
+        <NotHere title={dogWords.notFound} to="/" onward={dogsWords.title} />
       ) : (
         <Suspense fallback={<Opening />}>
           <PlanScreen

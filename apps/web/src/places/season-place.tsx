@@ -1,5 +1,5 @@
 import { lazy, Suspense } from 'react';
-import { Link } from 'wouter';
+import { NotHere } from '../parts/not-here.tsx';
 import { useWords } from '../parts/words-context.tsx';
 import { seasonOf } from '../state/kennel.ts';
 import { setGoal } from '../state/set-goal.ts';
@@ -21,14 +21,7 @@ export function SeasonPlace({ dog }: { readonly dog: string }) {
   return (
     <Framed here="dogs">
       {view === 'waiting' && <Opening />}
-      {view === null && (
-        <section className="shell-lost">
-          <h1>{seasonScreen.notFound}</h1>
-          <Link className="button button-plain" href="/">
-            {dogsWords.title}
-          </Link>
-        </section>
-      )}
+      {view === null && <NotHere title={seasonScreen.notFound} to="/" onward={dogsWords.title} />}
       {isKnown && (
         <Suspense fallback={<Opening />}>
           <SeasonScreen view={view} nowMs={Date.now()} onSet={(goal) => void setGoal(dog, goal)} />
