@@ -2,8 +2,8 @@
  * How well is a detector of whistle blasts and clicks? Made recordings with their truth, `tune` and `held-out`, and what a plain detector of
  * thresholds finds in them, beside the aims. Run: `npx tsx studies/sound.ts [tune|held-out|unheard|unmet] [condition ...]`; with `--long` on two hours of
  * sound in place of twelve minutes; with `--folder PATH` on recordings that are known to hold neither whistle nor click, for false alarms, and with
- * `--packages FOLDER` on those that `sound/real-sounds.ts` lists. The coded conditions and folders need an FFmpeg on the path, or named by the variable FFMPEG; without one the coded are left out, and the page
- * says so.
+ * `--packages FOLDER` on those that `sound/real-sounds.ts` lists. The coded conditions and folders need an FFmpeg on the path, or named by the
+ * variable FFMPEG; without one the coded are left out, and the page says so.
  */
 
 import { ffmpegCoder, hasFfmpeg } from './sound/coders.ts';
