@@ -1,11 +1,13 @@
 import type { Page } from '@playwright/test';
 import { expect, test } from './served-app.ts';
+import type { MoreFact } from './sounds/made-field.ts';
+import { bringFieldSession } from './sounds/on-listen.ts';
 import { allWell, gradeLeg, said, startFirst } from './steps.ts';
 import { violationsAaa as violations } from './violations.ts';
 
 test.setTimeout(90_000);
 
-const { back, shell } = said;
+const { back, picture, shell, trade, whySheet } = said;
 
 /** The five places, where they stand on the screen, and whether their names are whole. */
 const places = (page: Page) =>
@@ -34,22 +36,93 @@ for (const theme of ['sun', 'dusk'] as const) {
     await gradeLeg(page, 'missed');
     await page.goto('/setup');
     await page.getByRole('link', { name: shell.places.back }).click();
-    const rows = page.locator('.back-list li');
+    const rows = page.locator('.back-list > li');
     await expect(rows).toHaveCount(1);
-    await expect(rows.first()).toContainText(back.went({ good: legs, fair: 0, missed: 1 }));
+    await expect(rows.first()).toContainText(back.wentSaid({ good: legs, fair: 0, missed: 1 }));
     await expect(rows.first()).toContainText(back.open);
+    // The card is drawn, and the drawing has a text of its own.
+    const card = rows.first().getByRole('img', { name: picture.title });
+    await expect(card).toBeVisible();
+    await expect(card).toHaveAccessibleName(/stop at \d/i);
+    await expect(rows.first()).toContainText(/stop (once|twice)/i);
     expect(await violations(page), 'the list').toEqual([]);
     await rows.first().getByRole('link').click();
     await expect(page.getByRole('heading', { level: 1 })).toContainText('Dunlin');
-    await expect(page.locator('.work-log li')).toHaveCount(2);
+    const reps = page.locator('.back-reps > li');
+    await expect(reps).toHaveCount(2);
+    for (const [n, rep] of (await reps.all()).entries())
+      await expect(rep.getByRole('img', { name: back.card(picture.title, n + 1) })).toBeVisible();
+    await expect(reps.nth(0)).toContainText(back.outcome('stop', 'good', null));
+    await expect(reps.nth(1).getByRole('img', { name: trade.grade('missed'), exact: true })).toBeVisible();
     const session = new URL(page.url()).pathname.split('/').at(-1);
     await expect(page.locator('.back-ways a').nth(0)).toHaveAttribute('href', `/back/${session}/listen`);
     await expect(page.locator('.back-ways a').nth(1)).toHaveAttribute('href', `/film/${session}`);
     expect(await violations(page), 'a session').toEqual([]);
-    await page.locator('.work-log button').last().click();
+    // One tap anywhere on the card says why, and so does the keyboard.
+    await reps.nth(1).click();
+    await expect(page.locator('.why-leg').first()).toBeVisible();
+    await page.keyboard.press('Escape');
+    await page.getByRole('button', { name: whySheet.open(1) }).focus();
+    await page.keyboard.press('Enter');
     await expect(page.locator('.why-leg').first()).toBeVisible();
   });
 }
+
+/** So many sessions more, a day after another, of one rep each. */
+const manySessions = (n: number): MoreFact[] =>
+  Array.from({ length: n }, (_, i): MoreFact[] => {
+    const [s, session] = [86_400 * (i + 1), `more-${i}`];
+    const legs = [{ skill: 'stop', ask: { distanceM: 10 + i, wayFraction: 0.5 }, grade: 'good' }];
+    return [
+      { kind: 'session-opened', s, body: { session, dog: 'd' } },
+      { kind: 'rep-recorded', s: s + 60, body: { rep: `more-rep-${i}`, session, legs } },
+      { kind: 'session-closed', s: s + 120, body: { session } },
+    ];
+  }).flat();
+
+test('months of sessions: so many cards at once, and what is out of sight is not laid out', async ({
+  page,
+}) => {
+  await bringFieldSession(page, manySessions(120));
+  await page.goto('/back');
+  const cards = page.locator('.back-card');
+  await expect(cards).toHaveCount(40);
+  /** Whether the drawing of a card is laid out at all (`content-visibility`, CSS Containment 2). */
+  const isDrawn = (n: number) =>
+    cards
+      .nth(n)
+      .locator('svg')
+      .evaluate((svg) => svg.checkVisibility({ contentVisibilityAuto: true }));
+  expect(await isDrawn(0)).toBe(true);
+  expect(await isDrawn(39)).toBe(false);
+  await cards.nth(39).scrollIntoViewIfNeeded();
+  await expect.poll(() => isDrawn(39)).toBe(true);
+  await page.getByRole('button', { name: back.earlier(40) }).click();
+  await expect(cards).toHaveCount(80);
+});
+
+test('from a rep one tap leads to where it is on film, and to what was heard of it', async ({ page }) => {
+  const own = { sound: 'n', session: 's' };
+  const bodies = {
+    'film-linked': { film: 'f', session: 's', name: 'hedge.mp4', bytes: 900, lengthS: 600 },
+    'film-marked': { mark: 'm', film: 'f', rep: 'r3', what: 'sent', atS: 163, frameS: 0.04 },
+    'sound-heard': { ...own, from: 'file', name: 'field.wav', lengthS: 90, whistles: [], clicks: [] },
+    'sound-joined': { ...own, joins: [{ rep: 'r2', leg: 0, atS: 31, by: 'handler' }] },
+  };
+  await bringFieldSession(
+    page,
+    Object.entries(bodies).map(([kind, body], n) => ({ kind, s: 300 + n, body })),
+  );
+  await page.goto('/back/s');
+  const reps = page.locator('.back-reps > li');
+  await expect(reps.nth(1).getByRole('link', { name: back.heardIn('field.wav', 31) })).toHaveAttribute(
+    'href',
+    '/back/s/listen',
+  );
+  // Looked for three seconds before its mark: 163 s less 3 is 2 min 40 s.
+  await reps.nth(2).getByRole('link', { name: 'On film: hedge.mp4, from 2 min 40 s' }).click();
+  await expect(page.locator('.film-reps [aria-pressed="true"]')).toContainText(said.film.reps.short(3));
+});
 
 test('a session that is not there says so, and leads back', async ({ page }) => {
   await page.goto('/back/none');

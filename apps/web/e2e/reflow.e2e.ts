@@ -12,7 +12,8 @@ const PLACES = [
   ['/season/rook', 'h1'],
   ['/grounds', '.ground-row'],
   ['/grounds/paddock/paddock-1', '.edit-tool-row'],
-  ['/back', '.back-list li'],
+  ['/back', '.back-card'],
+  ['/back/demo-1-session-003', '.back-rep'],
   ['/setup', 'h1'],
 ] as const;
 

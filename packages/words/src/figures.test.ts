@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Dialect } from './dialect.ts';
-import { figure, fromNow, listed } from './figures.ts';
+import { figure, fromNow, listed, spanOfTime } from './figures.ts';
 import { timeWords } from './time.ts';
 import { tongue } from './tongue.ts';
 
@@ -71,5 +71,39 @@ describe('figures against the platform', () => {
       const atMs = nowMs - hours * 3_600_000;
       expect(ago(atMs, nowMs)).toBe(ago(atMs, nowMs, here));
     }
+  });
+});
+
+describe('a stretch of time, worked by hand', () => {
+  it('carries its units, and leaves out what is nought', () => {
+    expect([0, 6.4, 40, 160, 180, 3599, 3780, 3792.4].map((s) => spanOfTime(s))).toEqual([
+      '0 s',
+      '6 s',
+      '40 s',
+      '2 min 40 s',
+      '3 min',
+      '59 min 59 s',
+      '1 h 3 min',
+      '1 h 3 min 12 s',
+    ]);
+  });
+
+  it('tells parts of a second where they are wanted, and never sixty of them', () => {
+    expect([127.433, 0.5, 59.9996].map((s) => spanOfTime(s, 3))).toEqual([
+      '2 min 7.433 s',
+      '0.500 s',
+      '1 min',
+    ]);
+    expect(spanOfTime(-3)).toBe('0 s');
+  });
+
+  it('says the same as what it was made of', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 100_000 }), (s) => {
+        const units = { h: 3600, min: 60, s: 1 } as Readonly<Record<string, number>>;
+        const pairs = [...spanOfTime(s).matchAll(/(\d+) (h|min|s)/g)];
+        expect(pairs.reduce((sum, [, n, unit]) => sum + Number(n) * units[unit ?? '']!, 0)).toBe(s);
+      }),
+    );
   });
 });

@@ -37,3 +37,24 @@ export function fromNow(n: number, unit: 'day' | 'week' | 'month'): string {
   const many = `${figure(Math.abs(n), 0)} ${unit}s`;
   return n < 0 ? `${many} ago` : `in ${many}`;
 }
+
+const S_IN_MINUTE = 60;
+const S_IN_HOUR = 3600;
+
+/**
+ * A stretch of time, or a moment of a sound or a film, seconds: "40 s", "2 min 40 s", "1 h 3 min". With its units, so that nobody
+ * reads it as a time of day. Rounded to so many decimals of a second; below 0 counts as 0.
+ */
+export function spanOfTime(s: number, decimals = 0): string {
+  const ten = 10 ** decimals;
+  const ticks = Math.round(Math.max(0, s) * ten);
+  const whole = Math.floor(ticks / ten);
+  const hours = Math.floor(whole / S_IN_HOUR);
+  const minutes = Math.floor((whole % S_IN_HOUR) / S_IN_MINUTE);
+  const restS = (ticks - (hours * S_IN_HOUR + minutes * S_IN_MINUTE) * ten) / ten;
+  const parts = [hours > 0 ? `${hours} h` : '', minutes > 0 ? `${minutes} min` : ''].filter(
+    (part) => part !== '',
+  );
+  if (restS > 0 || parts.length === 0) parts.push(`${restS.toFixed(decimals)} s`);
+  return parts.join(' ');
+}

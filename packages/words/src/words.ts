@@ -78,7 +78,7 @@ export function words(dialect: Dialect = 'en-GB', units: Units = 'metres') {
     listen: listenWords(t),
     listenScreen: listenScreenWords(t, trade),
     shell: shellWords(),
-    back: backWords(t, time),
+    back: backWords(t, time, trade),
     keeping: keepingWords(t),
     dogs: dogsWords(t),
     dog: dogWords(t),

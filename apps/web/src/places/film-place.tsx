@@ -1,4 +1,5 @@
 import { lazy, Suspense } from 'react';
+import { useSearchParams } from 'wouter';
 import { useWords } from '../parts/words-context.tsx';
 import { append, filmBenchOf, newId } from '../state/kennel.ts';
 import { saveFile } from '../state/save-file.ts';
@@ -12,10 +13,11 @@ const FilmScreen = lazy(() =>
   import('../screens/film/film-screen.tsx').then(({ FilmScreen: screen }) => ({ default: screen })),
 );
 
-/** A session beside its film, joined to the record. */
+/** A session beside its film, joined to the record. The address may name the rep that is wanted. */
 export function FilmPlace({ session }: { readonly session: string }) {
   const { film } = useWords();
   const view = useRecordView(filmBenchOf, session);
+  const [search] = useSearchParams();
   const isKnown = view !== 'waiting' && view !== null;
   useTitle(isKnown ? film.title(view.dogName, view.openedAtMs) : film.name);
   return (
@@ -27,6 +29,7 @@ export function FilmPlace({ session }: { readonly session: string }) {
           <FilmScreen
             key={session}
             view={view}
+            firstRep={search.get('rep')}
             doors={DOORS}
             onSave={({ name, text, type }) => saveFile(name, text, type)}
           />

@@ -4,13 +4,14 @@ import { Link } from 'wouter';
 import { Button } from '../../parts/button.tsx';
 import { useWords } from '../../parts/words-context.tsx';
 import './back.css';
+import { SessionCard } from './session-card.tsx';
 
 /** So many sessions are shown at once: some months of a dog's. */
 const SHOWN = 40;
 
-/** The sessions of the record in one line each, the newest first. */
+/** The sessions of the record as field cards, the newest first. */
 export function BackScreen({ view, nowMs }: { readonly view: SessionsView; readonly nowMs: number }) {
-  const { back, time } = useWords();
+  const { back } = useWords();
   const [shown, setShown] = useState(SHOWN);
   const { sessions } = view;
   const left = sessions.length - shown;
@@ -27,26 +28,7 @@ export function BackScreen({ view, nowMs }: { readonly view: SessionsView; reado
       )}
       <ol className="back-list">
         {sessions.slice(0, shown).map((row) => (
-          <li key={row.session}>
-            <Link href={`/back/${encodeURIComponent(row.session)}`}>
-              <span className="back-head">
-                <b>{row.dogName}</b>
-                <time dateTime={new Date(row.openedAtMs).toISOString()}>
-                  {time.date(row.openedAtMs)}, {time.ago(row.openedAtMs, nowMs)}
-                </time>
-              </span>
-              <span className="back-went">
-                {[
-                  row.groundName ?? '',
-                  back.reps(row.reps),
-                  back.went(row.legs),
-                  row.closedAtMs === null ? back.open : '',
-                ]
-                  .filter((part) => part !== '')
-                  .join(' · ')}
-              </span>
-            </Link>
-          </li>
+          <SessionCard key={row.session} row={row} nowMs={nowMs} />
         ))}
       </ol>
       {left > 0 && (

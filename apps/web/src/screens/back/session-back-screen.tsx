@@ -3,12 +3,13 @@ import { Link } from 'wouter';
 import { useWords } from '../../parts/words-context.tsx';
 import { useKeptSounds } from '../listen/use-kept-sounds.ts';
 import { useWhySheet } from '../why/use-why-sheet.tsx';
-import { SessionLog } from '../work/session-log.tsx';
 import './back.css';
+import { RepCard } from './rep-card.tsx';
+import { RepWays } from './rep-ways.tsx';
 
 /** One session: how its reps went, and the ways to what was heard and filmed. */
 export function SessionBackScreen({ view }: { readonly view: SessionBackView }) {
-  const { back, listenScreen } = useWords();
+  const { back, listenScreen, work } = useWords();
   const { openWhy, sheet } = useWhySheet();
   const { session, dogName, openedAtMs, groundName, closedAtMs, legs, done } = view;
   const address = encodeURIComponent(session);
@@ -42,7 +43,14 @@ export function SessionBackScreen({ view }: { readonly view: SessionBackView }) 
           </Link>
         )}
       </nav>
-      {done.length === 0 ? <p>{back.noReps}</p> : <SessionLog done={done} isWhole onWhy={openWhy} />}
+      {done.length === 0 && <p>{back.noReps}</p>}
+      <ol className="back-list back-reps" aria-label={work.panel.all}>
+        {done.map((rep, i) => (
+          <RepCard key={rep.rep} rep={rep} number={i + 1} onWhy={openWhy}>
+            <RepWays session={session} rep={rep} />
+          </RepCard>
+        ))}
+      </ol>
       {sheet}
     </section>
   );

@@ -24,15 +24,18 @@ import { PlayerContext, usePlayerNow } from './use-player.ts';
 /** The film beside the reps: step, mark, and see what the marks come to. */
 export function FilmScreen({
   view,
+  firstRep,
   doors,
   onSave,
 }: {
   readonly view: FilmBenchView;
+  /** The rep to begin with; `null`, or one that is not there, for the first. */
+  readonly firstRep: string | null;
   readonly doors: BenchDoors;
   readonly onSave: (text: FilmText) => void;
 }) {
   const { film: words } = useWords();
-  const bench = useFilmBench(view, doors);
+  const bench = useFilmBench(view, firstRep, doors);
   const { file, film, rep, player } = bench;
   const at = view.reps.findIndex((one) => one.rep === rep);
   const inHand = view.reps[at];

@@ -33,11 +33,13 @@ export interface BenchDoors {
 }
 
 /** What the bench has in hand: the file that is open, the film it is, the rep being marked; and everything that can be done. */
-export function useFilmBench(view: FilmBenchView, { newId, append }: BenchDoors) {
+export function useFilmBench(view: FilmBenchView, firstRep: string | null, { newId, append }: BenchDoors) {
   const { film: words } = useWords();
   const { film: file, open, shut, stopHash } = useFilmFile(newId);
   const [player, setPlayer] = useState<FilmPlayer | null>(null);
-  const [rep, setRep] = useState<string | null>(view.reps[0]?.rep ?? null);
+  const [rep, setRep] = useState<string | null>(
+    (view.reps.find((one) => one.rep === firstRep) ?? view.reps[0])?.rep ?? null,
+  );
   const [shown, setShown] = useState<string | null>(null);
   const [made, setMade] = useState<readonly FilmMarkId[]>([]);
   const [lastAtS, setLastAtS] = useState<number | null>(null);

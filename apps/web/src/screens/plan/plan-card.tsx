@@ -3,8 +3,8 @@ import type { PlanCard as PlanCardView } from '@sedgeline/projections';
 import type { CSSProperties, KeyboardEvent, PointerEvent, ReactNode } from 'react';
 import { ChanceBar } from '../../parts/chance-bar/chance-bar.tsx';
 import { FieldCard } from '../../parts/field-card/field-card.tsx';
+import { unbroken } from '../../parts/unbroken.ts';
 import { useWords } from '../../parts/words-context.tsx';
-import { unbroken } from './unbroken.ts';
 import type { Drag } from './use-drag-order.ts';
 
 export interface PlanCardProps {

@@ -1,7 +1,7 @@
 import type { PlanCard, PlanView } from '@sedgeline/projections';
 import { FieldCard } from '../../parts/field-card/field-card.tsx';
+import { unbroken } from '../../parts/unbroken.ts';
 import { useWords } from '../../parts/words-context.tsx';
-import { unbroken } from './unbroken.ts';
 
 /** Up to so many reps have a third of the sheet's height each. */
 const ROOMY = 9;
