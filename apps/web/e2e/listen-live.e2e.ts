@@ -108,15 +108,35 @@ test('the microphone listens while work goes on, in the pocket too; what it hear
   while (await yes.isVisible()) await yes.click();
   await page.locator('.listen-foot .button-main').click();
   await expect(page.locator('.listen-kept li')).toHaveCount(1);
+  const session = new URL(page.url()).pathname.split('/').at(-2);
   const facts = await exportedFacts(page);
   const heard = facts.find(({ kind }) => kind === 'sound-heard')?.body;
   expect(heard).toMatchObject({ from: 'microphone' });
   expect(heard?.bytes).toBeGreaterThan(1000);
   expect(heard?.sha256).toMatch(/^[0-9a-f]{64}$/);
-  const joins = facts.find(({ kind }) => kind === 'sound-joined')?.body.joins as { rep: string }[];
+  const joins = facts.find(({ kind }) => kind === 'sound-joined')?.body.joins as {
+    rep: string;
+    atS: number;
+  }[];
   const reps = facts.filter(({ kind }) => kind === 'rep-recorded').map(({ body }) => body.rep);
   expect(joins.length).toBeGreaterThan(0);
   for (const { rep } of joins) expect(reps).toContain(rep);
+  // The sound itself is played from this device, in the browser's own coding: from before the last rep's whistle.
+  await page.addInitScript(() => {
+    const { play } = HTMLMediaElement.prototype;
+    HTMLMediaElement.prototype.play = function () {
+      Object.assign(window, { player: this });
+      return play.call(this);
+    };
+  });
+  await page.goto(`/back/${session}`);
+  const { rep, atS } = joins.at(-1)!;
+  const last = page.locator('.back-reps > li').nth(reps.indexOf(rep));
+  await last.getByRole('button', { name: said.back.sound.hearRep(reps.indexOf(rep) + 1, atS) }).click();
+  const isAtS = () =>
+    page.evaluate(() => (window as unknown as { player?: HTMLAudioElement }).player?.currentTime ?? -1);
+  await expect.poll(isAtS).toBeGreaterThan(Math.max(0, atS - 2));
+  await expect(page.getByRole('button', { name: said.back.sound.stop })).toBeVisible();
 });
 
 test('what was heard waits over a reload, and can be let go', async ({ page, context }) => {

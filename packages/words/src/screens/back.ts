@@ -89,6 +89,19 @@ export function backWords(t: Tongue, time: TimeWords, trade: TradeWords) {
     note: (note: string): string => `“${note}”`,
     onFilm: (name: string, atS: number): string => `On film: ${name}, from ${spanOfTime(atS)}`,
     heardIn: (name: string, atS: number): string => `Heard in ${name}, at ${spanOfTime(atS)}`,
+    sound: {
+      title: 'Sound of this session',
+      hear: 'Hear it from the beginning',
+      hearRep: (rep: number, atS: number): string => `Hear rep ${t.number(rep)}, at ${spanOfTime(atS)}`,
+      hearNote: (rep: number, lengthS: number): string =>
+        `Hear the voice note on rep ${t.number(rep)}, ${spanOfTime(Math.max(1, lengthS))}`,
+      stop: 'Stop the sound',
+      timesOnly: 'The times are kept, not the sound itself.',
+      fault: (fault: 'gone' | 'cannot'): string =>
+        fault === 'gone'
+          ? 'The sound is not on this device: it was kept on another one, or this browser has cleared its store. What was heard in it stays in the record.'
+          : 'This browser can’t play the sound. It stays on this device, and the times of what was heard stay in Listen.',
+    },
   };
 }
 

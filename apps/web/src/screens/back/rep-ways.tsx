@@ -1,16 +1,24 @@
 import type { RepBack } from '@sedgeline/projections';
 import { Link } from 'wouter';
 import { useWords } from '../../parts/words-context.tsx';
+import { SoundKey } from './sound-key.tsx';
+import type { SoundPlayer } from './use-sound-player.ts';
+
+/** A whistle is heard from so long before it, to know what it answers (our judgement, 2026). */
+const LEAD_S = 2;
 
 interface RepWaysProps {
   readonly session: string;
   readonly rep: RepBack;
+  readonly number: number;
+  readonly player: SoundPlayer;
 }
 
-/** From a rep to where it is on film, and to what was heard of it. */
-export function RepWays({ session, rep: { rep, filmed, heard } }: RepWaysProps) {
+/** From a rep to where it is on film and to what was heard of it; a sound that was kept is played at once. */
+export function RepWays({ session, rep, number, player }: RepWaysProps) {
   const { back } = useWords();
-  if (filmed.length === 0 && heard.length === 0) return null;
+  const { filmed, heard, voices } = rep;
+  if (filmed.length + heard.length + voices.length === 0) return null;
   const address = encodeURIComponent(session);
   return (
     <div className="back-rep-ways not-printed">
@@ -18,15 +26,30 @@ export function RepWays({ session, rep: { rep, filmed, heard } }: RepWaysProps) 
         <Link
           key={film}
           className="button button-quiet"
-          href={`/film/${address}?rep=${encodeURIComponent(rep)}`}
+          href={`/film/${address}?rep=${encodeURIComponent(rep.rep)}`}
         >
           {back.onFilm(name, atS)}
         </Link>
       ))}
-      {heard.map(({ sound, name, atS }) => (
-        <Link key={sound} className="button button-quiet" href={`/back/${address}/listen`}>
-          {back.heardIn(name, atS)}
-        </Link>
+      {heard.map(({ sound, name, atS, sha256 }) =>
+        sha256 === null ? (
+          <Link key={sound} className="button button-quiet" href={`/back/${address}/listen`}>
+            {back.heardIn(name, atS)}
+          </Link>
+        ) : (
+          <SoundKey
+            key={sound}
+            player={player}
+            moment={{ key: `${rep.rep} ${sound}`, sound, sha256, fromS: atS - LEAD_S }}
+          >
+            {back.sound.hearRep(number, atS)}
+          </SoundKey>
+        ),
+      )}
+      {voices.map(({ voice, sha256, lengthS }) => (
+        <SoundKey key={voice} player={player} moment={{ key: voice, sound: voice, sha256, fromS: 0 }}>
+          {back.sound.hearNote(number, lengthS)}
+        </SoundKey>
       ))}
     </div>
   );

@@ -6,14 +6,17 @@ import { useWhySheet } from '../why/use-why-sheet.tsx';
 import './back.css';
 import { RepCard } from './rep-card.tsx';
 import { RepWays } from './rep-ways.tsx';
+import { SessionSounds } from './session-sounds.tsx';
+import { useSoundPlayer } from './use-sound-player.ts';
 
 /** One session: how its reps went, and the ways to what was heard and filmed. */
 export function SessionBackScreen({ view }: { readonly view: SessionBackView }) {
-  const { back, listenScreen, work } = useWords();
+  const { back, work } = useWords();
   const { openWhy, sheet } = useWhySheet();
   const { session, dogName, openedAtMs, groundName, closedAtMs, legs, done } = view;
   const address = encodeURIComponent(session);
   const kept = useKeptSounds(session);
+  const player = useSoundPlayer();
   return (
     <section className="back back-session" aria-labelledby="back-title">
       <Link className="dog-back not-printed" href="/back">
@@ -28,11 +31,6 @@ export function SessionBackScreen({ view }: { readonly view: SessionBackView }) 
       <nav className="back-ways not-printed" aria-label={back.session(dogName, openedAtMs)}>
         <Link href={`/back/${address}/listen`}>
           <b>{back.listen}</b> <span>{back.listenHint}</span>
-          {kept.map(({ sound, name, lengthS, joins }) => (
-            <span key={sound} className="back-kept">
-              {listenScreen.before.one(name, lengthS, joins.length)}
-            </span>
-          ))}
         </Link>
         <Link href={`/film/${address}`}>
           <b>{back.film}</b> <span>{back.filmHint}</span>
@@ -43,11 +41,12 @@ export function SessionBackScreen({ view }: { readonly view: SessionBackView }) 
           </Link>
         )}
       </nav>
+      <SessionSounds sounds={kept} player={player} />
       {done.length === 0 && <p>{back.noReps}</p>}
       <ol className="back-list back-reps" aria-label={work.panel.all}>
         {done.map((rep, i) => (
           <RepCard key={rep.rep} rep={rep} number={i + 1} onWhy={openWhy}>
-            <RepWays session={session} rep={rep} />
+            <RepWays session={session} rep={rep} number={i + 1} player={player} />
           </RepCard>
         ))}
       </ol>
