@@ -1,5 +1,5 @@
 import { closeSync, openSync, readFileSync, writeSync } from 'node:fs';
-import type { Page } from '@playwright/test';
+import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './served-app.ts';
 import { fieldWav, LENGTH_S, STOPS_S, wavHeader } from './sounds/made-field.ts';
 import {
@@ -240,6 +240,51 @@ test('what can’t be listened to says so, changes nothing, and leaves a way on'
   const facts = await exportedFacts(page);
   expect(facts.filter(({ kind }) => kind.startsWith('sound-'))).toEqual([]);
 });
+
+/** Where a key ends against where the places begin; on a laptop these stand above. */
+async function isOverThePlaces(page: Page, key: Locator): Promise<boolean> {
+  const [box, places] = await Promise.all([
+    key.boundingBox(),
+    page.getByRole('navigation', { name: said.shell.navigation }).boundingBox(),
+  ]);
+  const footY = places!.y > 300 ? places!.y : page.viewportSize()!.height;
+  return box !== null && box.y >= 0 && box.y + box.height <= footY;
+}
+
+for (const [width, height] of [
+  [390, 844],
+  [360, 740],
+  [1280, 800],
+] as const) {
+  test(`what is asked comes first, its answers in sight without scrolling, ${width} by ${height}`, async ({
+    page,
+  }, info) => {
+    await page.setViewportSize({ width, height });
+    await openWithField(page);
+    await chooser(page).setInputFiles(writeRecorded(info.outputPath('field.wav'), fieldWav(16_000)));
+    const yes = page.getByRole('button', { name: result.yes, exact: true });
+    await expect(yes).toBeVisible({ timeout: 60_000 });
+    expect(await page.evaluate(() => scrollY)).toBe(0);
+    expect(await isOverThePlaces(page, yes)).toBe(true);
+    expect(await isOverThePlaces(page, page.getByRole('button', { name: result.no, exact: true }))).toBe(
+      true,
+    );
+    // The ticks come after it, read out in the same order, and are 48 px high each.
+    const ticks = page.locator('.listen-sure label');
+    for (const tick of await ticks.all()) {
+      const [box, above] = await Promise.all([tick.boundingBox(), yes.boundingBox()]);
+      expect(box!.y).toBeGreaterThan(above!.y + above!.height);
+      expect(box!.height).toBeGreaterThanOrEqual(48);
+    }
+    expect(
+      await yes.evaluate(
+        (key) =>
+          key.compareDocumentPosition(document.querySelector('.listen-sure')!) &
+          Node.DOCUMENT_POSITION_FOLLOWING,
+      ),
+    ).toBeTruthy();
+  });
+}
 
 test('a sound of two hours is stopped half-way, and nothing is kept', async ({ page }, info) => {
   // Two hours at 16,000 samples a second: 230 MB, written a minute at a time; what is heard is silence with a whistle a minute.

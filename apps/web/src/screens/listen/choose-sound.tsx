@@ -18,7 +18,7 @@ interface ChooseSoundProps {
   readonly onLetGo: () => void;
 }
 
-/** Where the sound comes from: a file, or the microphone, or what it heard before. */
+/** Where the sound comes from: a file, or the microphone, or what it heard before. While a session is worked the microphone comes first. */
 export function ChooseSound({ session, isOpen, waiting, onFile, onWaiting, onLetGo }: ChooseSoundProps) {
   const { listenScreen } = useWords();
   const { file, live } = listenScreen;
@@ -47,6 +47,7 @@ export function ChooseSound({ session, isOpen, waiting, onFile, onWaiting, onLet
           </div>
         </section>
       )}
+      {isOpen && <LivePart session={session} isOpen />}
       <section
         className="listen-part"
         aria-label={file.title}
@@ -73,7 +74,7 @@ export function ChooseSound({ session, isOpen, waiting, onFile, onWaiting, onLet
         </label>
         <p className="soft listen-drop">{file.drop}</p>
       </section>
-      <LivePart session={session} isOpen={isOpen} />
+      {!isOpen && <LivePart session={session} isOpen={false} />}
     </>
   );
 }

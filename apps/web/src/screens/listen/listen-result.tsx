@@ -29,7 +29,7 @@ interface ListenResultProps {
   readonly onLetGo: () => void;
 }
 
-/** What was heard, beside the reps: what fits for sure, what is asked, and one key that keeps it. */
+/** What was heard, beside the reps: what is asked of it first, then what fits for sure, and one key that keeps it. */
 export function ListenResult({ source, proposal, own, onKeep, onLetGo }: ListenResultProps) {
   const { listenScreen } = useWords();
   const { result } = listenScreen;
@@ -58,7 +58,6 @@ export function ListenResult({ source, proposal, own, onKeep, onLetGo }: ListenR
         {proposal.untimed > 0 && (
           <p>{listenScreen.reps(proposal.reps.length + proposal.untimed, proposal.untimed)}</p>
         )}
-        <p className="soft">{own === null ? result.ownUnknown : result.own(own.pitchHz)}</p>
         {!nothing && (
           <>
             <TimeLine
@@ -71,25 +70,6 @@ export function ListenResult({ source, proposal, own, onKeep, onLetGo }: ListenR
           </>
         )}
       </section>
-      {sure.length > 0 && (
-        <fieldset className="listen-part listen-sure">
-          <legend>{result.sure}</legend>
-          <p className="soft">{result.sureHint}</p>
-          {sure.map(({ join, n }) => {
-            const at = join.candidates[0]!;
-            return (
-              <label key={n} className="listen-check">
-                <input
-                  type="checkbox"
-                  checked={!draft.takenOut.includes(n)}
-                  onChange={() => setDraft(toggleSure(draft, n))}
-                />
-                {result.joined(at.startS, at.kind, at.count, nameOf(join))}
-              </label>
-            );
-          })}
-        </fieldset>
-      )}
       {!nothing && proposal.joins.length === 0 && <p className="listen-part">{result.noReps}</p>}
       {(questions.length > 0 || draft.answers.length > 0) && (
         <section className="listen-part" aria-label={result.asked}>
@@ -128,12 +108,29 @@ export function ListenResult({ source, proposal, own, onKeep, onLetGo }: ListenR
           </div>
         </section>
       )}
+      {sure.length > 0 && (
+        <fieldset className="listen-part listen-sure">
+          <legend>{result.sure}</legend>
+          <p className="soft">{result.sureHint}</p>
+          {sure.map(({ join, n }) => {
+            const at = join.candidates[0]!;
+            return (
+              <label key={n} className="listen-check">
+                <input
+                  type="checkbox"
+                  checked={!draft.takenOut.includes(n)}
+                  onChange={() => setDraft(toggleSure(draft, n))}
+                />
+                {result.joined(at.startS, at.kind, at.count, nameOf(join))}
+              </label>
+            );
+          })}
+        </fieldset>
+      )}
       <div className="listen-part listen-foot">
-        {!nothing && (
-          <p className="soft">
-            {question === undefined ? result.keepHint : result.keepAfter(questions.length)}
-          </p>
-        )}
+        <p className="soft">{own === null ? result.ownUnknown : result.own(own.pitchHz)}</p>
+        {!nothing && question !== undefined && <p className="soft">{result.keepAfter(questions.length)}</p>}
+        {!nothing && question === undefined && own !== null && <p className="soft">{result.keepHint}</p>}
         <div className="listen-keys">
           {!nothing && (
             <Button look="main" disabled={question !== undefined} onClick={() => onKeep(joins)}>
