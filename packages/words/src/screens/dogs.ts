@@ -58,12 +58,11 @@ export function dogsWords(t: Tongue) {
       resting: (until: string | null): string => (until === null ? 'on rest' : `on rest until ${until}`),
       legs: (legs: number, sessions: number): string =>
         `${t.count(legs, 'leg', 'legs')} in ${t.count(sessions, 'session', 'sessions')}`,
+      /** Of a dog that was worked this week: when it last was stands beside its name. */
       week: (minutes: number): string =>
-        minutes <= 0
-          ? 'not worked this week'
-          : minutes < 1
-            ? 'under a minute this week'
-            : `${t.count(Math.round(minutes), 'minute', 'minutes')} this week`,
+        minutes < 1
+          ? 'under a minute this week'
+          : `${t.count(Math.round(minutes), 'minute', 'minutes')} this week`,
       slips: (skill: string, then: string, now: string): string =>
         `${skill} is slipping: ${then} then, ${now} in 100 now`,
       nothingSlips: 'Nothing is slipping',

@@ -63,7 +63,7 @@ export function DogRow({
         )}
       </ul>
       <p className="dog-row-load soft figures">
-        <span>{row.week(dog.minutesThisWeek)}</span>
+        {dog.minutesThisWeek > 0 && <span>{row.week(dog.minutesThisWeek)}</span>}
         {dog.legs > 0 && <span>{row.legs(dog.legs, dog.sessions)}</span>}
       </p>
       <div className="dog-row-keys">
