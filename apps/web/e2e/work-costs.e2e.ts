@@ -5,6 +5,7 @@ import {
   exportedFacts,
   goOnIfPaused,
   gradeLeg,
+  legSkills,
   padKey,
   repNumber,
   said,
@@ -91,6 +92,26 @@ test('blown later is one tap, also when it went well; what was done is recorded 
   // The step is a tenth of the way, and at least a metre.
   const plannedM = stop?.planned?.distanceM ?? Number.NaN;
   expect(stop?.ask.distanceM).toBe(plannedM + Math.max(1, Math.round(plannedM / 10)));
+});
+
+test('blown earlier or later is offered where a whistle was part of it, and not after a line that was missed', async ({
+  page,
+}) => {
+  await page.goto('/');
+  await startFirst(page, 'Pintail', 'stop');
+  expect(await legSkills(page)).toEqual(['line', 'stop']);
+  await gradeLeg(page, 'missed');
+  // What else may be said of a miss is there; that of the whistle is not, nor by its key.
+  await expect(page.locator('[data-got-it]')).toBeVisible();
+  await expect(page.locator('[data-blew]')).toHaveCount(0);
+  await page.keyboard.press('l');
+  await page.getByRole('button', { name: button.undo, exact: true }).click();
+  await gradeLeg(page, 'good');
+  await expect(page.locator('[data-blew]')).toHaveCount(2);
+  await gradeLeg(page, 'missed');
+  await expect(page.locator('[data-blew]')).toHaveCount(2);
+  const facts = await exportedFacts(page);
+  expect(JSON.stringify(facts)).not.toContain('"planned"');
 });
 
 test('every field of the ask is three taps away at most', async ({ page }) => {

@@ -8,6 +8,7 @@ import {
   type WorkView,
 } from '@sedgeline/projections';
 import { setAskField } from '../parts/ask-editor/set-ask-field.ts';
+import { wasWhistleBlown } from '../parts/was-whistle-blown.ts';
 import { repInHand } from './asked-rep.ts';
 
 /** How much later (or earlier) one tap moves the stop: a tenth of the send, at least 1 m (our judgement, 2026). */
@@ -38,13 +39,14 @@ function doneOtherwise(leg: LegRecord, ask: LegRecord['ask']) {
 
 /**
  * The handler blew later or earlier than planned: in the chain in hand, else in the last rep of the session. `null` where there
- * is no stop whose place is known.
+ * is no stop whose place is known, and where the chain was missed before its stop.
  */
 export function blowFacts(view: WorkView, chosen: AskedRep | null, when: 'earlier' | 'later'): Blown | null {
   const { inHand } = view;
   const last = inHand === null ? view.done.at(-1) : { rep: inHand.rep, legs: inHand.graded };
   if (last === undefined) return null;
   const asked = inHand === null ? null : repInHand(view, chosen);
+  if (!wasWhistleBlown(last.legs, asked?.legs ?? last.legs)) return null;
   const legs = moved(asked?.legs ?? last.legs.map(({ skill, ask }) => ({ skill, ask })), when);
   if (legs === null) return null;
   const done = last.legs.map((leg, i) => doneOtherwise(leg, legs[i]?.ask ?? leg.ask));

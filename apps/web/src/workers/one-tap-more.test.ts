@@ -54,6 +54,14 @@ describe('blown later or earlier than planned', () => {
     await a.tap({ do: 'rest-good' });
     expect(await a.tap({ do: 'blew', when: 'later' })).toEqual({ kind: 'nothing-that-way' });
   });
+
+  it('is nothing after a line that was missed: no whistle was blown there', async () => {
+    await a.tap({ do: 'grade', grade: 'missed' });
+    expect(await a.tap({ do: 'blew', when: 'later' })).toEqual({ kind: 'nothing-that-way' });
+    await a.tap({ do: 'ended' });
+    expect(await a.tap({ do: 'blew', when: 'later' })).toEqual({ kind: 'nothing-that-way' });
+    expect(last()?.legs).toMatchObject([{ skill: 'line', ask: line.ask, grade: 'missed' }]);
+  });
 });
 
 describe('what a rep was paid with', () => {

@@ -1,4 +1,5 @@
 import type { AskedLeg, LegRecord, Reward } from '@sedgeline/projections';
+import { wasWhistleBlown } from '../../parts/was-whistle-blown.ts';
 import { useWords } from '../../parts/words-context.tsx';
 import { useSettings } from '../../state/settings.ts';
 import type { WorkScreen } from '../../workers/kennel-calls.ts';
@@ -15,7 +16,7 @@ export interface SpokenRep {
   readonly legs: readonly LegRecord[];
   readonly reward: readonly Reward[];
   readonly gotItAnyway: boolean;
-  /** By how far the stop was blown later than planned, metres; `null` where no stop stands in it. */
+  /** By how far the stop was blown later than planned, metres; `null` where no whistle was part of it. */
   readonly blewByM: number | null;
 }
 
@@ -26,7 +27,8 @@ export function spokenRep({ view, chosen }: Pick<WorkScreen, 'view' | 'chosen'>)
   if (inHand !== null) {
     const { rep, graded: legs, reward, gotItAnyway } = inHand;
     const asked = stopM(legs) ?? stopM(chosen?.rep.legs ?? inHand.chain);
-    const blewByM = blownBy(legs, stopM(inHand.chain), asked);
+    const isBlown = wasWhistleBlown(legs, inHand.chain);
+    const blewByM = isBlown ? blownBy(legs, stopM(inHand.chain), asked) : null;
     return { rep, number: view.repNumber, legs, reward: reward ?? [], gotItAnyway, blewByM };
   }
   if (last === undefined) return null;
