@@ -102,3 +102,26 @@ for (const [width, height] of [
     }
   });
 }
+
+test('the foot of Plan stands over the places at usual text, and goes with the plan at twice its size', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await lookRound(page);
+  await page.goto('/plan/rook');
+  const work = page.locator('.plan-foot .button-main');
+  await expect(work).toBeInViewport({ ratio: 1 });
+  await page.addStyleTag({ content: 'html { font-size: 200% }' });
+  // What stays while the plan is scrolled is the places alone: a sixth of the screen at most.
+  await expect(work).not.toBeInViewport();
+  await expect(page.locator('.plan-foot')).not.toBeInViewport();
+  await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight));
+  await expect(work).toBeInViewport({ ratio: 1 });
+  const [key, places] = await Promise.all([
+    work.boundingBox(),
+    page.getByRole('navigation', { name: said.shell.navigation }).boundingBox(),
+  ]);
+  expect(key!.y + key!.height).toBeLessThanOrEqual(places!.y);
+  expect(places!.height).toBeLessThanOrEqual(844 / 6);
+  expect(await lost(page)).toEqual([]);
+});
