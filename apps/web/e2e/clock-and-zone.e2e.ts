@@ -94,7 +94,7 @@ test('a session that crosses time zones goes on in its order, and shows the days
     await expect(page.locator('.work-pad')).toHaveAttribute('aria-disabled', 'false');
     expect(await repNumber(page)).toBe(4);
     // The session is minutes old, not hours.
-    await expect(page.locator('.work-head-clock time')).toHaveText(/^0\d:\d\d$/);
+    await expect(page.locator('.work-head-clock time')).toHaveText(/^\d+ (s|min)$/);
     await allWell(page);
     const facts = await factsInDatabase(page);
     expect(repsOf(facts).slice(0, 3)).toEqual(reps);

@@ -35,7 +35,7 @@ async function markTwoReps(page: Page): Promise<void> {
     if (frame === 30) await page.locator('.film-slider').fill('1');
     await stepTo(page, frame);
     await bench(page).press(letter);
-    await expect(page.locator('.film-told')).toContainText(':');
+    await expect(page.locator('.film-told')).toContainText(/at [\d.]+ s\./);
   }
   await expect(marks(page)).toHaveCount(3);
   await page.locator('.film-slider').fill('4');

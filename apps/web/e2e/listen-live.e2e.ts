@@ -148,7 +148,7 @@ test('what was heard waits over a reload, and can be let go', async ({ page, con
   await page.getByRole('button', { name: live.start }).click();
   const name = await refusal(page);
   if (name !== null) return expectWayOn(page, name);
-  await expect(page.locator('.listening-bar')).toContainText('0:07', { timeout: 30_000 });
+  await expect(page.locator('.listening-bar')).toContainText('7 s', { timeout: 30_000 });
   await page.reload();
   await expect(page.locator('.listening-bar')).toHaveCount(0);
   await page.getByRole('button', { name: live.letGo }).click();

@@ -43,7 +43,7 @@ for (const theme of ['sun', 'dusk'] as const) {
     // The card is drawn, and the drawing has a text of its own.
     const card = rows.first().getByRole('img', { name: picture.title });
     await expect(card).toBeVisible();
-    await expect(card).toHaveAccessibleName(/stop at \d/i);
+    await expect(card).toHaveAccessibleName(/(stop at|line of) \d/i);
     await expect(rows.first()).toContainText(/stop (once|twice)/i);
     expect(await violations(page), 'the list').toEqual([]);
     await rows.first().getByRole('link').click();
@@ -115,12 +115,12 @@ test('from a rep one tap leads to where it is on film, and to what was heard of 
   );
   await page.goto('/back/s');
   const reps = page.locator('.back-reps > li');
-  await expect(reps.nth(1).getByRole('link', { name: back.heardIn('field.wav', 31) })).toHaveAttribute(
+  await expect(reps.nth(1).getByRole('link', { name: 'Heard, 31 s: field.wav' })).toHaveAttribute(
     'href',
     '/back/s/listen',
   );
   // Looked for three seconds before its mark: 163 s less 3 is 2 min 40 s.
-  await reps.nth(2).getByRole('link', { name: 'On film: hedge.mp4, from 2 min 40 s' }).click();
+  await reps.nth(2).getByRole('link', { name: 'On film, 2 min 40 s: hedge.mp4' }).click();
   await expect(page.locator('.film-reps [aria-pressed="true"]')).toContainText(said.film.reps.short(3));
 });
 

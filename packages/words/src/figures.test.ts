@@ -92,7 +92,7 @@ describe('a stretch of time, worked by hand', () => {
     expect([127.433, 0.5, 59.9996].map((s) => spanOfTime(s, 3))).toEqual([
       '2 min 7.433 s',
       '0.500 s',
-      '1 min',
+      '1 min 0.000 s',
     ]);
     expect(spanOfTime(-3)).toBe('0 s');
   });

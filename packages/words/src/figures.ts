@@ -43,7 +43,7 @@ const S_IN_HOUR = 3600;
 
 /**
  * A stretch of time, or a moment of a sound or a film, seconds: "40 s", "2 min 40 s", "1 h 3 min". With its units, so that nobody
- * reads it as a time of day. Rounded to so many decimals of a second; below 0 counts as 0.
+ * reads it as a time of day. Whole minutes have no seconds unless parts of one are told. Rounded to so many decimals of a second; below 0 counts as 0.
  */
 export function spanOfTime(s: number, decimals = 0): string {
   const ten = 10 ** decimals;
@@ -55,6 +55,6 @@ export function spanOfTime(s: number, decimals = 0): string {
   const parts = [hours > 0 ? `${hours} h` : '', minutes > 0 ? `${minutes} min` : ''].filter(
     (part) => part !== '',
   );
-  if (restS > 0 || parts.length === 0) parts.push(`${restS.toFixed(decimals)} s`);
+  if (restS > 0 || decimals > 0 || parts.length === 0) parts.push(`${restS.toFixed(decimals)} s`);
   return parts.join(' ');
 }

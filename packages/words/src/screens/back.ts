@@ -87,8 +87,10 @@ export function backWords(t: Tongue, time: TimeWords, trade: TradeWords) {
     clean: (expectation: Expectation): string =>
       expectation === 'none' ? 'Straight through.' : `Straight through: ${trade.expectation(expectation)}.`,
     note: (note: string): string => `“${note}”`,
-    onFilm: (name: string, atS: number): string => `On film: ${name}, from ${spanOfTime(atS)}`,
-    heardIn: (name: string, atS: number): string => `Heard in ${name}, at ${spanOfTime(atS)}`,
+    onFilm: (atS: number): string => `On film, ${spanOfTime(atS)}`,
+    heardAt: (atS: number): string => `Heard, ${spanOfTime(atS)}`,
+    /** The same with the name of the file, for those who can't see which it is. */
+    inFile: (said: string, name: string): string => `${said}: ${name}`,
     sound: {
       title: 'Sound of this session',
       hear: 'Hear it from the beginning',

@@ -1,4 +1,5 @@
-import { type FilmFigureWords, type FilmMarkName, filmMoment } from '../film.ts';
+import { spanOfTime } from '../figures.ts';
+import type { FilmFigureWords, FilmMarkName } from '../film.ts';
 import type { TimeWords } from '../time.ts';
 import type { Tongue } from '../tongue.ts';
 
@@ -30,6 +31,9 @@ const CODINGS: Readonly<Record<string, string>> = {
 /** How it is known where a rep lies on a film. */
 export type FilmPlaceFrom = 'marked' | 'other-reps' | 'file-time' | 'unknown';
 
+/** A moment of a film to the millisecond: a frame is a few hundredths. */
+const exactly = (atS: number): string => spanOfTime(atS, 3);
+
 /** Words of the film bench. */
 export function filmWords(t: Tongue, time: TimeWords, figures: FilmFigureWords) {
   const size = (bytes: number): string => {
@@ -56,9 +60,9 @@ export function filmWords(t: Tongue, time: TimeWords, figures: FilmFigureWords) 
       case 'not-a-film':
         return 'This file is no film that can be read, or it was cut off before its beginning was whole. Copy it again from the camera; MP4, MOV and WebM are read.';
       case 'breaks-off':
-        return `The film breaks off or is damaged at ${filmMoment(more.atS ?? 0)}. What comes before can be used, and every mark is kept. Copying it again from the camera may bring the rest.`;
+        return `The film breaks off or is damaged at ${exactly(more.atS ?? 0)}. What comes before can be used, and every mark is kept. Copying it again from the camera may bring the rest.`;
       case 'cut-short':
-        return `The film says that it lasts ${filmMoment(more.saysS ?? 0, 0)}, and what is here ends at ${filmMoment(more.atS ?? 0, 0)}. What is here can be used; copying it again from the camera may bring the rest.`;
+        return `The film says that it lasts ${spanOfTime(more.saysS ?? 0)}, and what is here ends at ${spanOfTime(more.atS ?? 0)}. What is here can be used; copying it again from the camera may bring the rest.`;
       case 'no-sound':
         return 'This film has no sound: a whistle can be marked where you see it blown, or not at all.';
       case 'no-index':
@@ -85,7 +89,7 @@ export function filmWords(t: Tongue, time: TimeWords, figures: FilmFigureWords) 
       line: (bytes: number, lengthS: number | null, markCount: number, reps: number): string =>
         [
           size(bytes),
-          lengthS === null ? '' : filmMoment(lengthS, 0),
+          lengthS === null ? '' : spanOfTime(lengthS),
           markCount === 0 ? 'no mark yet' : `${marks(markCount)} on ${t.count(reps, 'rep', 'reps')}`,
         ]
           .filter((part) => part !== '')
@@ -122,8 +126,8 @@ export function filmWords(t: Tongue, time: TimeWords, figures: FilmFigureWords) 
       label: 'The film, its keys and its marks',
       reading: 'Reading the film',
       pictureLabel: 'The film',
-      moment: (atS: number): string => filmMoment(atS),
-      of: (lengthS: number): string => `of ${filmMoment(lengthS, 0)}`,
+      moment: (atS: number): string => exactly(atS),
+      of: (lengthS: number): string => `of ${spanOfTime(lengthS)}`,
       seek: 'Place on the film',
       play: 'Play',
       pause: 'Pause',
@@ -153,24 +157,22 @@ export function filmWords(t: Tongue, time: TimeWords, figures: FilmFigureWords) 
       keysHint:
         'Letters work on a keyboard; so do comma and full stop for a frame, arrows for 5 seconds, space to play, up and down for the rep.',
       made: (what: FilmMarkName, atS: number): string =>
-        `${figures.mark(what)} at ${filmMoment(atS)}. Step and move it if it is a frame off.`,
-      moved: (what: FilmMarkName, atS: number): string =>
-        `${figures.mark(what)} moved to ${filmMoment(atS)}.`,
+        `${figures.mark(what)} at ${exactly(atS)}. Step and move it if it is a frame off.`,
+      moved: (what: FilmMarkName, atS: number): string => `${figures.mark(what)} moved to ${exactly(atS)}.`,
       gone: (what: FilmMarkName, atS: number): string =>
-        `${figures.mark(what)} at ${filmMoment(atS)} was taken off.`,
+        `${figures.mark(what)} at ${exactly(atS)} was taken off.`,
       undone: (what: FilmMarkName): string => `${figures.mark(what)} taken off.`,
       back: (what: FilmMarkName): string => `${figures.mark(what)} put back.`,
       undo: 'Undo the last mark',
-      goTo: (what: FilmMarkName, atS: number): string =>
-        `${figures.mark(what)}, ${filmMoment(atS)}: go there`,
+      goTo: (what: FilmMarkName, atS: number): string => `${figures.mark(what)}, ${exactly(atS)}: go there`,
       here: (what: FilmMarkName): string => `Move ${figures.mark(what).toLowerCase()} here`,
       takeOff: (what: FilmMarkName, atS: number): string =>
-        `Take off ${figures.mark(what).toLowerCase()} at ${filmMoment(atS)}`,
+        `Take off ${figures.mark(what).toLowerCase()} at ${exactly(atS)}`,
       putBackShort: 'Put it back',
       hereShort: 'Move here',
       takeOffShort: 'Take off',
       heard: 'heard by the program',
-      markHeard: (atS: number): string => `Mark the whistle heard at ${filmMoment(atS)}`,
+      markHeard: (atS: number): string => `Mark the whistle heard at ${exactly(atS)}`,
       none: 'No mark yet. Choose the rep, stop the film where it is sent, and press Sent.',
       list: (rep: number): string => `Marks of rep ${t.number(rep)}`,
     },
@@ -185,8 +187,8 @@ export function filmWords(t: Tongue, time: TimeWords, figures: FilmFigureWords) 
         if (isOutside) return 'Not on this film, by the clock.';
         if (atS === null)
           return 'Where on the film is not known: mark where one rep is sent, and the others are looked for by the clock.';
-        if (from === 'marked') return `From ${filmMoment(atS, 0)}`;
-        return `About ${filmMoment(atS, 0)}, ${from === 'other-reps' ? 'by the reps that are marked' : 'by the time of the file'}`;
+        if (from === 'marked') return `From ${spanOfTime(atS)}`;
+        return `About ${spanOfTime(atS)}, ${from === 'other-reps' ? 'by the reps that are marked' : 'by the time of the file'}`;
       },
       goTo: (n: number, place: string): string => `Go to rep ${t.number(n)}: ${place}`,
     },

@@ -4,16 +4,23 @@ import { words } from '../words.ts';
 describe('Listen, in words worked by hand', () => {
   const { at, call, repLeg, file, live, result, fault } = words().listenScreen;
 
-  it('tells moments as a clock does', () => {
-    expect([0, 6.9, 192, 3599, 3792.4].map(at)).toEqual(['0:00', '0:06', '3:12', '59:59', '1:03:12']);
+  it('tells moments with their units, as no clock does', () => {
+    expect([0, 6.9, 192, 3599, 3792.4].map(at)).toEqual([
+      '0 s',
+      '6 s',
+      '3 min 12 s',
+      '59 min 59 s',
+      '1 h 3 min 12 s',
+    ]);
+    expect(result.heard(9, 1, 160)).toBe('9 blasts and 1 click in 2 min 40 s.');
   });
 
   it('asks of one blast whether it is one rep’s', () => {
     expect(result.ask(192, 'long', 1, repLeg(4, 'stop', null))).toBe(
-      'This long blast at 3:12: rep 4’s stop?',
+      'This long blast at 3 min 12 s: rep 4’s stop?',
     );
     expect(result.ask(192, 'pips', 3, repLeg(2, 'recall', 'Wren'))).toBe(
-      'These 3 pips at 3:12: Wren, rep 2’s recall?',
+      'These 3 pips at 3 min 12 s: Wren, rep 2’s recall?',
     );
     expect(call('long', 2)).toBe('long blast, blown again');
     expect(repLeg(1, null, null)).toBe('rep 1’s click');

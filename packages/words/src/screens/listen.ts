@@ -1,3 +1,4 @@
+import { spanOfTime } from '../figures.ts';
 import type { Tongue } from '../tongue.ts';
 import type { TradeWords } from '../trade.ts';
 import type { Skill } from '../vocabulary.ts';
@@ -13,8 +14,6 @@ export type ToldFileFault =
 type CallKind = 'long' | 'pip' | 'pips' | 'click';
 type EarNote = 'silent' | 'cut-off' | 'breaks-off' | 'low-rate';
 type MicrophoneState = 'on' | 'muted' | 'away' | 'ended';
-
-const two = (n: number): string => String(n).padStart(2, '0');
 
 const CALLS: Readonly<Record<CallKind, string>> = {
   long: 'long blast',
@@ -51,14 +50,8 @@ const LIVE_FAULTS: Readonly<Record<MicrophoneFault, string>> = {
 
 /** Words of Listen: a sound, a film or the microphone, and what of it belongs to which rep. */
 export function listenScreenWords(t: Tongue, trade: TradeWords) {
-  /** "3:12", "1:03:12". */
-  const at = (s: number): string => {
-    const whole = Math.max(0, Math.floor(s));
-    const minutes = Math.floor(whole / 60);
-    return minutes < 60
-      ? `${minutes}:${two(whole % 60)}`
-      : `${Math.floor(minutes / 60)}:${two(minutes % 60)}:${two(whole % 60)}`;
-  };
+  /** "3 min 12 s", "1 h 3 min 12 s": whole seconds that have gone by. */
+  const at = (s: number): string => spanOfTime(Math.floor(s));
   const call = (kind: CallKind, count: number): string => {
     if (kind === 'pips') return `${t.number(count)} pips`;
     return kind === 'long' && count > 1 ? `${CALLS.long}, blown again` : CALLS[kind];
@@ -153,7 +146,7 @@ export function listenScreenWords(t: Tongue, trade: TradeWords) {
       nobody: 'nothing so far',
       play: (s: number): string => `Hear ${at(s)}`,
       sure: 'These fit for sure',
-      sureNone: 'Nothing fits for sure. Each is asked below.',
+      sureNone: 'Nothing fits for sure: each is asked.',
       sureHint: 'Untick what is not so.',
       joined: (s: number, kind: CallKind, count: number, of: string): string =>
         `${at(s)}, ${call(kind, count)}: ${of}`,

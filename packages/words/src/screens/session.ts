@@ -1,6 +1,5 @@
+import { spanOfTime } from '../figures.ts';
 import type { Tongue } from '../tongue.ts';
-
-const two = (n: number): string => String(n).padStart(2, '0');
 
 /** Words of what stands round the reps of a session: opening it, the break, the end. */
 export function sessionWords(t: Tongue) {
@@ -9,10 +8,7 @@ export function sessionWords(t: Tongue) {
     break: {
       title: 'Break',
       say: 'Water, shade, a game. No work.',
-      left: (leftS: number): string => {
-        const whole = Math.max(0, Math.ceil(leftS));
-        return `${Math.floor(whole / 60)}:${two(whole % 60)}`;
-      },
+      left: (leftS: number): string => spanOfTime(Math.ceil(leftS)),
       leftInWords: (leftS: number): string =>
         leftS <= 0 ? 'The break is over.' : `${minutes(Math.ceil(leftS / 60))} left`,
       over: 'Ready when you are',

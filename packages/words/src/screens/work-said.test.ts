@@ -37,3 +37,13 @@ describe('the plan that a session follows', () => {
     expect(planLine({ do: 'end', done: 8, of: 9 }, null)).toBe('Plan: 8 of 9 done');
   });
 });
+
+describe('how long the session and the break have gone on', () => {
+  const { clock, breakIn, break: pause } = british.work;
+
+  it('is never written as a time of day', () => {
+    expect([0, 59.9, 60, 460, 3900].map(clock)).toEqual(['0 s', '59 s', '1 min', '7 min', '1 h 5 min']);
+    expect([180, 160.2, 59, 0, -4].map(pause.left)).toEqual(['3 min', '2 min 41 s', '59 s', '0 s', '0 s']);
+    expect(breakIn(4)).toBe('break in 4 min');
+  });
+});

@@ -1,3 +1,4 @@
+import { spanOfTime } from '../figures.ts';
 import type { Tongue } from '../tongue.ts';
 import type { TradeWords } from '../trade.ts';
 import type { Cause, Expectation, Grade, Skill } from '../vocabulary.ts';
@@ -10,7 +11,6 @@ import { sessionWords } from './session.ts';
 import { voiceWords } from './voice.ts';
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-const two = (n: number): string => String(n).padStart(2, '0');
 
 /** What a leg of each skill is called when its chance is stated: "a prompt stop". */
 const GOOD_LEG: Readonly<Record<Skill, string>> = {
@@ -44,12 +44,13 @@ export function workWords(t: Tongue, trade: TradeWords) {
     voice: voiceWords(t),
     title: (dog: string): string => `Work: ${dog}`,
     rep: (n: number): string => `rep ${t.number(n)}`,
+    /** How long the session has gone on: seconds at first, then whole minutes, which is what breaks are counted in. */
     clock: (elapsedS: number): string => {
       const whole = Math.max(0, Math.floor(elapsedS));
-      return `${two(Math.floor(whole / 60))}:${two(whole % 60)}`;
+      return spanOfTime(whole < 60 ? whole : whole - (whole % 60));
     },
     clockName: 'Time since the session began',
-    breakIn: (n: number): string => `break in ${t.number(n)}`,
+    breakIn: (n: number): string => `break in ${t.number(n)} min`,
     breakDue: 'break due',
     chanceOf: (skill: Skill): string => GOOD_LEG[skill],
     chanceKnownFew: 'not known yet',

@@ -1,5 +1,6 @@
 import type { RepBack } from '@sedgeline/projections';
 import { Link } from 'wouter';
+import { unbroken } from '../../parts/unbroken.ts';
 import { useWords } from '../../parts/words-context.tsx';
 import { SoundKey } from './sound-key.tsx';
 import type { SoundPlayer } from './use-sound-player.ts';
@@ -27,14 +28,22 @@ export function RepWays({ session, rep, number, player }: RepWaysProps) {
           key={film}
           className="button button-quiet"
           href={`/film/${address}?rep=${encodeURIComponent(rep.rep)}`}
+          aria-label={back.inFile(back.onFilm(atS), name)}
+          title={name}
         >
-          {back.onFilm(name, atS)}
+          {unbroken(back.onFilm(atS))}
         </Link>
       ))}
       {heard.map(({ sound, name, atS, sha256 }) =>
         sha256 === null ? (
-          <Link key={sound} className="button button-quiet" href={`/back/${address}/listen`}>
-            {back.heardIn(name, atS)}
+          <Link
+            key={sound}
+            className="button button-quiet"
+            href={`/back/${address}/listen`}
+            aria-label={back.inFile(back.heardAt(atS), name)}
+            title={name}
+          >
+            {unbroken(back.heardAt(atS))}
           </Link>
         ) : (
           <SoundKey
