@@ -12,6 +12,9 @@ const { back, listenScreen } = said;
 const SOUND = fieldWav(8_000);
 const sha256 = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
 
+/** What the key of a rep's whistle is called. */
+const hear = (rep: number, atS: number): string => back.ofRep(back.sound.hearAt(atS), rep, 'Microphone');
+
 /** The sound's facts, with the third rep's whistle joined at 35 s and the first one's a second after it begins. */
 const keptFacts = (hash: string): readonly MoreFact[] => {
   const own = { sound: 'n', session: 's' };
@@ -75,7 +78,7 @@ test('a sound that was kept is heard from two seconds before a rep’s whistle, 
   await page.goto('/back/s');
   await expect(page.locator('.back-kept')).toHaveText(listenScreen.before.one('Microphone', LENGTH_S, 2));
   expect(await violations(page)).toEqual([]);
-  await page.getByRole('button', { name: back.sound.hearRep(3, 35) }).click();
+  await page.getByRole('button', { name: hear(3, 35) }).click();
   await expect.poll(async () => (await player(page)).isPlaying).toBe(true);
   // It begins at 33 s and has gone on for no longer than a busy machine takes to look.
   await expect.poll(async () => (await player(page)).atS).toBeGreaterThan(33);
@@ -90,7 +93,7 @@ test('a sound that was kept is heard from two seconds before a rep’s whistle, 
   await page.keyboard.press('Enter');
   await expect(stop).toBeFocused();
   await expect.poll(async () => (await player(page)).atS).toBeLessThan(20);
-  await page.getByRole('button', { name: back.sound.hearRep(1, 1) }).focus();
+  await page.getByRole('button', { name: hear(1, 1) }).focus();
   await page.keyboard.press('Space');
   await expect(stop).toHaveCount(1);
   await expect(stop).toBeFocused();
@@ -118,10 +121,43 @@ test('a sound that is gone, and one that was never kept, say so in plain words',
   ]);
   await page.goto('/back/s');
   await expect(page.getByText(back.sound.timesOnly)).toHaveCount(1);
-  await page.getByRole('button', { name: back.sound.hearRep(3, 35) }).click();
+  await page.getByRole('button', { name: hear(3, 35) }).click();
   await expect(page.getByRole('alert')).toHaveText(back.sound.fault('gone'));
   await expect(page.getByRole('button', { name: back.sound.stop })).toHaveCount(0);
 });
+
+for (const [name, width, size] of [
+  ['a page zoomed to 400 %', 320, '100%'],
+  ['text at twice its size', 390, '200%'],
+] as const) {
+  test(`${name}: the keys of film and sound are whole and nothing runs off the side`, async ({ page }) => {
+    await page.setViewportSize({ width, height: 800 });
+    await bringFieldSession(page, [
+      ...keptFacts(sha256(SOUND)),
+      { kind: 'film-linked', s: 500, body: { film: 'f', session: 's', name: 'hedge.mp4', bytes: 900 } },
+      {
+        kind: 'film-marked',
+        s: 501,
+        body: { mark: 'm', film: 'f', rep: 'r3', what: 'sent', atS: 3763, frameS: 0.04 },
+      },
+    ]);
+    await page.goto('/back/s');
+    await page.addStyleTag({ content: `html { font-size: ${size} }` });
+    await page.getByRole('button', { name: hear(3, 35) }).click();
+    await expect(page.getByRole('alert')).toBeVisible();
+    const keys = page.locator('.back-rep-ways .button, .back-sound-key');
+    await expect(keys.first()).toBeVisible();
+    for (const key of await keys.all()) {
+      await key.scrollIntoViewIfNeeded();
+      const box = await key.boundingBox();
+      expect(Math.min(box!.width, box!.height)).toBeGreaterThanOrEqual(48);
+      expect(await key.evaluate((one) => one.scrollWidth - one.clientWidth)).toBeLessThanOrEqual(1);
+    }
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    );
+  });
+}
 
 test('a sound that is no sound says that it can’t be played', async ({ page }) => {
   const noSound = Buffer.from('no sound at all');

@@ -132,7 +132,8 @@ test('the microphone listens while work goes on, in the pocket too; what it hear
   await page.goto(`/back/${session}`);
   const { rep, atS } = joins.at(-1)!;
   const last = page.locator('.back-reps > li').nth(reps.indexOf(rep));
-  await last.getByRole('button', { name: said.back.sound.hearRep(reps.indexOf(rep) + 1, atS) }).click();
+  const key = said.back.ofRep(said.back.sound.hearAt(atS), reps.indexOf(rep) + 1, live.name);
+  await last.getByRole('button', { name: key }).click();
   const isAtS = () =>
     page.evaluate(() => (window as unknown as { player?: HTMLAudioElement }).player?.currentTime ?? -1);
   await expect.poll(isAtS).toBeGreaterThan(Math.max(0, atS - 2));

@@ -115,12 +115,12 @@ test('from a rep one tap leads to where it is on film, and to what was heard of 
   );
   await page.goto('/back/s');
   const reps = page.locator('.back-reps > li');
-  await expect(reps.nth(1).getByRole('link', { name: 'Heard, 31 s: field.wav' })).toHaveAttribute(
+  await expect(reps.nth(1).getByRole('link', { name: 'Heard, 31 s: rep 2, field.wav' })).toHaveAttribute(
     'href',
     '/back/s/listen',
   );
   // Looked for three seconds before its mark: 163 s less 3 is 2 min 40 s.
-  await reps.nth(2).getByRole('link', { name: 'On film, 2 min 40 s: hedge.mp4' }).click();
+  await reps.nth(2).getByRole('link', { name: 'Film, 2 min 40 s: rep 3, hedge.mp4' }).click();
   await expect(page.locator('.film-reps [aria-pressed="true"]')).toContainText(said.film.reps.short(3));
 });
 

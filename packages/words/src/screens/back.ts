@@ -87,16 +87,16 @@ export function backWords(t: Tongue, time: TimeWords, trade: TradeWords) {
     clean: (expectation: Expectation): string =>
       expectation === 'none' ? 'Straight through.' : `Straight through: ${trade.expectation(expectation)}.`,
     note: (note: string): string => `“${note}”`,
-    onFilm: (atS: number): string => `On film, ${spanOfTime(atS)}`,
+    onFilm: (atS: number): string => `Film, ${spanOfTime(atS)}`,
     heardAt: (atS: number): string => `Heard, ${spanOfTime(atS)}`,
-    /** The same with the name of the file, for those who can't see which it is. */
-    inFile: (said: string, name: string): string => `${said}: ${name}`,
+    /** The same read out: of which rep it is, and in which file. */
+    ofRep: (said: string, rep: number, name: string): string =>
+      `${said}: rep ${t.number(rep)}${name === '' ? '' : `, ${name}`}`,
     sound: {
       title: 'Sound of this session',
       hear: 'Hear it from the beginning',
-      hearRep: (rep: number, atS: number): string => `Hear rep ${t.number(rep)}, at ${spanOfTime(atS)}`,
-      hearNote: (rep: number, lengthS: number): string =>
-        `Hear the voice note on rep ${t.number(rep)}, ${spanOfTime(Math.max(1, lengthS))}`,
+      hearAt: (atS: number): string => `Hear, ${spanOfTime(atS)}`,
+      hearNote: (lengthS: number): string => `Hear the voice note, ${spanOfTime(Math.max(1, lengthS))}`,
       stop: 'Stop the sound',
       timesOnly: 'The times are kept, not the sound itself.',
       fault: (fault: 'gone' | 'cannot'): string =>

@@ -28,7 +28,7 @@ export function RepWays({ session, rep, number, player }: RepWaysProps) {
           key={film}
           className="button button-quiet"
           href={`/film/${address}?rep=${encodeURIComponent(rep.rep)}`}
-          aria-label={back.inFile(back.onFilm(atS), name)}
+          aria-label={back.ofRep(back.onFilm(atS), number, name)}
           title={name}
         >
           {unbroken(back.onFilm(atS))}
@@ -40,7 +40,7 @@ export function RepWays({ session, rep, number, player }: RepWaysProps) {
             key={sound}
             className="button button-quiet"
             href={`/back/${address}/listen`}
-            aria-label={back.inFile(back.heardAt(atS), name)}
+            aria-label={back.ofRep(back.heardAt(atS), number, name)}
             title={name}
           >
             {unbroken(back.heardAt(atS))}
@@ -50,14 +50,20 @@ export function RepWays({ session, rep, number, player }: RepWaysProps) {
             key={sound}
             player={player}
             moment={{ key: `${rep.rep} ${sound}`, sound, sha256, fromS: atS - LEAD_S }}
+            name={back.ofRep(back.sound.hearAt(atS), number, name)}
           >
-            {back.sound.hearRep(number, atS)}
+            {unbroken(back.sound.hearAt(atS))}
           </SoundKey>
         ),
       )}
       {voices.map(({ voice, sha256, lengthS }) => (
-        <SoundKey key={voice} player={player} moment={{ key: voice, sound: voice, sha256, fromS: 0 }}>
-          {back.sound.hearNote(number, lengthS)}
+        <SoundKey
+          key={voice}
+          player={player}
+          moment={{ key: voice, sound: voice, sha256, fromS: 0 }}
+          name={back.ofRep(back.sound.hearNote(lengthS), number, '')}
+        >
+          {unbroken(back.sound.hearNote(lengthS))}
         </SoundKey>
       ))}
     </div>

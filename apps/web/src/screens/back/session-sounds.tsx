@@ -1,4 +1,5 @@
 import type { SoundRecord } from '@sedgeline/projections';
+import { unbroken } from '../../parts/unbroken.ts';
 import { useWords } from '../../parts/words-context.tsx';
 import { SoundKey } from './sound-key.tsx';
 import type { SoundPlayer } from './use-sound-player.ts';
@@ -19,7 +20,9 @@ export function SessionSounds({
       <ul>
         {sounds.map(({ sound, name, lengthS, joins, sha256 }) => (
           <li key={sound}>
-            <span className="back-kept">{listenScreen.before.one(name, lengthS, joins.length)}</span>
+            <span className="back-kept">
+              {unbroken(listenScreen.before.one(name, lengthS, joins.length))}
+            </span>
             {sha256 === null ? (
               <span className="soft">{back.sound.timesOnly}</span>
             ) : (

@@ -5,12 +5,14 @@ import type { KeptMoment, SoundPlayer } from './use-sound-player.ts';
 interface SoundKeyProps {
   readonly player: SoundPlayer;
   readonly moment: KeptMoment;
+  /** What the key is called while nothing plays, where what stands on it does not say which sound it is. */
+  readonly name?: string;
   /** What the key says while nothing plays. */
   readonly children: string;
 }
 
 /** A key that plays a kept sound, and stops it while it plays. Where it can't, the reason stands beside it. */
-export function SoundKey({ player, moment, children }: SoundKeyProps) {
+export function SoundKey({ player, moment, name, children }: SoundKeyProps) {
   const { back } = useWords();
   const isPlaying = player.playing === moment.key;
   const fault = player.fault?.key === moment.key ? player.fault.fault : null;
@@ -20,6 +22,7 @@ export function SoundKey({ player, moment, children }: SoundKeyProps) {
         look="quiet"
         className="back-sound-key"
         data-playing={isPlaying}
+        aria-label={isPlaying ? undefined : name}
         onClick={() => (isPlaying ? player.stop() : player.play(moment))}
       >
         <svg viewBox="0 0 24 24" width="20" height="20" aria-hidden="true">
