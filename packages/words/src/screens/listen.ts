@@ -140,7 +140,7 @@ export function listenScreenWords(t: Tongue, trade: TradeWords) {
         'No rep of this session calls for a whistle or a click, so there is nothing to join. What was heard can be kept all the same.',
       line: 'Whistles and clicks over the reps, by time',
       lineTable: 'The same as a table',
-      lanes: { whistles: 'heard', reps: 'reps' },
+      lanes: 'Above what was heard, below the reps.',
       columns: { when: 'When', what: 'What', pitch: 'Pitch', rep: 'Belongs to' },
       pitch: (hz: number): string => (hz === 0 ? '' : `${t.number(Math.round(hz / 10) * 10)} Hz`),
       nobody: 'nothing so far',

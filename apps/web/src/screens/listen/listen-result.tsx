@@ -66,6 +66,7 @@ export function ListenResult({ source, proposal, own, onKeep, onLetGo }: ListenR
               joins={joins}
               askedS={question?.at.startS ?? null}
             />
+            <p className="soft listen-lanes">{result.lanes}</p>
             <HeardTable proposal={proposal} joins={joins} />
           </>
         )}
