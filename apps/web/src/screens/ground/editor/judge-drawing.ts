@@ -22,11 +22,7 @@ export function judgeDrawing(layout: EditedLayout, words: Words): JudgedDrawing 
   const atFeet = new Set(thingsAtHandler(layout).map(({ thing }) => thing));
   const sound = { ...layout, things: layout.things.filter(({ thing }) => !atFeet.has(thing)) };
   const told = layoutWarnings(sound).map((warning) => toldWarning(warning, names, words));
-  const feet = [...atFeet].map((thing) => ({
-    key: `at-handler ${thing}`,
-    about: [thing],
-    text: begun(words.ground.editor.warnings.atHandler(names.get(thing) ?? thing)),
-  }));
+  const feet = [...atFeet].map((thing) => atFeetWarning(thing, names, words));
   const lines = new Map(layoutLines(sound).map((line) => [line.to, line]));
   return { names, lines, warnings: [...feet, ...told] };
 }
@@ -43,13 +39,8 @@ export function judgeThing(
 ): JudgedDrawing {
   const thing = layout.things.find((each) => each.thing === id);
   const atFeet = new Set(thingsAtHandler(layout));
-  if (thing === undefined || atFeet.has(thing)) {
-    const alone = { ...layout, things: layout.things.filter((each) => each === thing) };
-    const { lines, warnings } = judgeDrawing(alone, words);
-    // What is said of the drawing as a whole is not said of one thing.
-    const its = thing === undefined ? warnings : warnings.filter(({ about }) => about.includes(id));
-    return { names, lines, warnings: its };
-  }
+  if (thing === undefined) return { names, lines: new Map(), warnings: [] };
+  if (atFeet.has(thing)) return { names, lines: new Map(), warnings: [atFeetWarning(id, names, words)] };
   const others = layout.things.filter((each) => each !== thing && !atFeet.has(each));
   // Markers have no lines of their own, and are in the way of one like anything else.
   const beside = others.map((other) => ({ ...other, kind: 'other' as const }));
@@ -65,6 +56,12 @@ export function judgeThing(
   }
   return { names, lines: new Map(line ? [[id, line]] : []), warnings: [...found.values()] };
 }
+
+const atFeetWarning = (thing: string, names: ReadonlyMap<string, string>, { ground }: Words) => ({
+  key: `at-handler ${thing}`,
+  about: [thing],
+  text: begun(ground.editor.warnings.atHandler(names.get(thing) ?? thing)),
+});
 
 function toldWarning(
   warning: Warning,

@@ -98,6 +98,15 @@ describe('a drawing measured', () => {
     expect(about).toHaveLength(1);
   });
 
+  it('names each of two things at the handler’s feet as the drawing does', () => {
+    const layout = { handlerAt: HERE, things: [{ ...post, ...HERE }, { ...post, ...HERE, thing: 'q' }] };
+    const { names, warnings } = judgeDrawing(layout, words());
+    for (const id of ['p', 'q'])
+      expect(judgeThing(layout, id, names, words()).warnings).toEqual(
+        warnings.filter(({ about }) => about.includes(id)),
+      );
+  });
+
   it('says the same of one thing alone as of all together', () => {
     const kinds = ['post', 'dummy', 'hazard', 'jump', 'other'] as const;
     const place = { eastM: fc.integer({ min: -40, max: 40 }), northM: fc.integer({ min: -5, max: 60 }) };
