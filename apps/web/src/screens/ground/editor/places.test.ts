@@ -99,7 +99,13 @@ describe('a drawing measured', () => {
   });
 
   it('names each of two things at the handler’s feet as the drawing does', () => {
-    const layout = { handlerAt: HERE, things: [{ ...post, ...HERE }, { ...post, ...HERE, thing: 'q' }] };
+    const layout = {
+      handlerAt: HERE,
+      things: [
+        { ...post, ...HERE },
+        { ...post, ...HERE, thing: 'q' },
+      ],
+    };
     const { names, warnings } = judgeDrawing(layout, words());
     for (const id of ['p', 'q'])
       expect(judgeThing(layout, id, names, words()).warnings).toEqual(
