@@ -127,3 +127,21 @@ it('what is held out has whistles and birds that the set to tune on has not', ()
     expect.arrayContaining(['piping', 'crickets', 'squeal', 'whine']),
   );
 });
+
+it('whistles of the set apart come far from one another, and many a place is still', () => {
+  const scenes = Array.from({ length: 40 }, (_, i) => sceneOf('apart', 'fair', i));
+  const still = scenes.filter(({ disturbances }) => disturbances.every(({ perMinute }) => perMinute === 0));
+  expect(still.length).toBeGreaterThan(4);
+  expect(still.length).toBeLessThan(36);
+  let gaps = 0;
+  for (const scene of scenes.slice(0, 6)) {
+    const { whistles } = makeRecording({ ...scene, sampleRateHz: 16000 }).truth;
+    whistles.slice(1).forEach(({ startS }, k) => {
+      const gapS = startS - whistles[k]!.endS;
+      // Within a pattern no silence is above 0.7 s; between two there are two seconds or more.
+      expect(gapS < 0.8 || gapS >= scene.betweenS[0] - 0.1).toBe(true);
+      if (gapS > 1) gaps++;
+    });
+  }
+  expect(gaps).toBeGreaterThan(1);
+});

@@ -65,7 +65,7 @@ function otherPitchHz(ownHz: number, [low, high]: Scene['pitchHz'], dice: Dice):
     : ownHz * (ownHz > (low + high) / 2 ? 0.8 : 1.25);
 }
 
-/** Own and other patterns and presses one after another, 0.8 to 3 s apart, scaled to a ratio drawn from the scene's span. */
+/** Own and other patterns and presses one after another, scaled to a ratio drawn from the scene's span. */
 function placeAll(scene: Scene, background: Float64Array, dice: Dice): Placed[] {
   const { snrDb, sampleRateHz } = scene;
   if (snrDb === null) return [];
@@ -79,7 +79,7 @@ function placeAll(scene: Scene, background: Float64Array, dice: Dice): Placed[] 
   );
   const clicker = drawClicker(dice, ...scene.clickModesHz);
   const all: Placed[] = [];
-  for (let atS = dice.between(0.5, 2); ; atS += dice.between(0.8, 3)) {
+  for (let atS = dice.between(0.5, 2); ; atS += dice.between(...scene.betweenS)) {
     let one: Placed;
     if (dice.chance(0.45)) {
       const dry = pressAndRelease(clicker, dice.between(...scene.releaseGapS), sampleRateHz, dice);

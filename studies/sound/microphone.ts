@@ -50,6 +50,10 @@ export function recorded(pressure: Float64Array, scene: Scene): Float32Array {
   const { sampleRateHz, gainControl } = scene;
   let sound = scaled(pressure, fromDb(scene.backgroundDbFs));
   filtered(sound, biquad('highpass', 70, Math.SQRT1_2, sampleRateHz));
+  for (const { hz, db, q } of scene.tint) {
+    const band = filtered(sound.slice(), biquad('bandpass', hz, q, sampleRateHz));
+    for (let i = 0; i < sound.length; i++) sound[i] = sound[i]! + (fromDb(db) - 1) * band[i]!;
+  }
   if (gainControl === 'gate') gated(sound, sampleRateHz);
   else if (gainControl === 'pump') pumped(sound, sampleRateHz);
   else if (gainControl === 'suppressor') sound = suppressed(sound, sampleRateHz);

@@ -91,3 +91,20 @@ it('a compressor that pumps lets a buffet press a whistle down, and then swells 
   expect(pressedDb).toBeGreaterThan(10);
   expect(Math.abs(levelDb(whistle, 2.7, 2.9) - levelDb(whistle, 0.5, 0.9))).toBeLessThan(1);
 });
+
+it('a phone hears a band of its own louder or softer, and what lies far from it as before', () => {
+  const scene = {
+    ...sceneOf('tune', 'fair', 0),
+    sampleRateHz: RATE_HZ,
+    gainControl: 'none' as const,
+    backgroundDbFs: 0,
+  };
+  for (const db of [-8, 8]) {
+    const heard = (hz: number, tint: (typeof scene)['tint']) =>
+      levelDb(Float64Array.from(recorded(tone(hz, 1, 0.1), { ...scene, tint })), 0.2, 0.8);
+    const changeDb = (hz: number) => heard(hz, [{ hz: 3000, db, q: 3 }]) - heard(hz, []);
+    expect(changeDb(3000)).toBeCloseTo(db, 1);
+    // Three octaves off a band-pass of quality 3 passes a twenty-fourth: it adds up to 0.5 dB at most.
+    expect(Math.abs(changeDb(375))).toBeLessThan(0.5);
+  }
+});

@@ -61,6 +61,8 @@ export interface Scene {
   breadth: 'usual' | 'wide';
   /** How blasts are put together: kinds by even chance and each length for itself, or in the rhythms of the work. */
   patterns: 'even' | 'working';
+  /** Silence between one pattern or press and the next. */
+  betweenS: Span;
   pitchHz: Span;
   longS: Span;
   pipS: Span;
@@ -82,6 +84,8 @@ export interface Scene {
   /** How gusts come: they wander, stand up like a wall and die away, or come of eddies that carry eddies. */
   gusts: 'wandering' | 'fronts' | 'cascade';
   disturbances: readonly Disturbance[];
+  /** Bands that the phone hears louder or softer. */
+  tint: readonly { hz: number; db: number; q: number }[];
   gainControl: GainControl;
   /** Level of the background's 1.5 to 8 kHz before gain control, dB full scale: high, and loud sounds clip. */
   backgroundDbFs: number;

@@ -6,12 +6,14 @@ import type { SyrinxKind } from './syrinx.ts';
 import type { VoiceKind } from './voices.ts';
 
 /**
- * `tune`, `held-out` and `wide` teach: `held-out` was kept away until it had been looked at four times, `wide` has songs and whistles drawn from
- * wide ranges. `unheard` and `unmet` are kept away: their birds, their whistles, their gusts, echoes and gains come of other mechanisms than those
- * that teach, and those of `unmet` of others again. `rhythms` has whistles and birds of the other sets in the rhythms of the work. How often they
- * were looked at is told in docs/listening.md.
+ * All but `unmet` teach, with their recordings from 100 up: `held-out` since it had been looked at four times, `unheard` three; `wide` has songs and
+ * whistles drawn from wide ranges, `rhythms` whistles and birds of the others in the rhythms of the work, `apart` the same far apart in places that are
+ * often still, `broad` whatever the others have in any company. `unmet` is kept away: its birds, its whistles, its gusts, places and gains come of
+ * other mechanisms. How often it was looked at is told in docs/listening.md.
  */
-export type SetName = 'tune' | 'held-out' | 'wide' | 'unheard' | 'rhythms' | 'unmet';
+export type SetName = 'tune' | 'held-out' | 'wide' | 'unheard' | 'rhythms' | 'apart' | 'broad' | 'unmet';
+
+type SongKind = BirdKind | DrawnKind | SyrinxKind | FieldBirdKind;
 
 /** In what the sets differ, but for their seeds. */
 export interface Ranges {
@@ -23,7 +25,9 @@ export interface Ranges {
   clickModesHz: Span;
   releaseGapS: Span;
   treesS: Span;
-  birds: readonly (BirdKind | DrawnKind | SyrinxKind | FieldBirdKind)[];
+  birds: readonly SongKind[];
+  /** Of these, some few sing in any one place. */
+  someBirdsOf?: { kinds: readonly SongKind[]; count: number };
   others: readonly DisturbanceKind[];
   /** Of these, some few are about in any one place; a kind that stands here twice is about twice as often. */
   someOf?: { kinds: readonly DisturbanceKind[]; count: number };
@@ -34,6 +38,16 @@ export interface Ranges {
   patterns: Scene['patterns'];
   /** How long places ring; null: all are open. */
   ringsS: Span | null;
+  /** Silence between one pattern or press and the next. */
+  betweenS: Span;
+  /** Length of every recording. */
+  lastsS: number;
+  /** How far whistles and mouths differ. */
+  breadth?: Scene['breadth'];
+  /** Each phone hears three bands of its own louder or softer by up to this; nought: all alike. */
+  tintDb?: number;
+  /** Places are quieter by a figure from this span, and fewer sounds are about in them; null: as they come. */
+  quieterDb: Span | null;
 }
 
 /** What is about wherever dogs are worked. */
@@ -49,8 +63,12 @@ export const COMMON: readonly DisturbanceKind[] = [
   'car',
 ];
 
+/** Half a minute in which something comes every other second: much to learn and to judge from in little time. */
+const FULL = { betweenS: [0.8, 3], lastsS: 30, quieterDb: null } as const;
+
 /** Gain, gusts, walls and patterns of the first sets. */
 const FIRST_FIELD = {
+  ...FULL,
   gains: ['none', 'slow', 'fast'],
   gusts: 'wandering',
   wallS: null,
@@ -80,6 +98,25 @@ const ABOUT_WORK: readonly DisturbanceKind[] = [
   'swing',
   'brakes',
   'bowl',
+];
+
+/** Every way of singing that teaches. */
+const SONGS: readonly SongKind[] = [
+  ...DRAWN_KINDS,
+  'chirps',
+  'warble',
+  'piping',
+  'seesaw',
+  'rise',
+  'aloft',
+  'buzz',
+  'rattle',
+  'twoVoiced',
+  'jumper',
+  'pipes',
+  'bouncing',
+  'cry',
+  'flutter',
 ];
 
 export const RANGES: Record<SetName, Ranges> = {
@@ -125,6 +162,7 @@ export const RANGES: Record<SetName, Ranges> = {
     others: [...COMMON, 'whine', 'squeal', 'twig', 'crickets'],
     sampleRatesHz: [16000, 16000, 22050, 48000],
     ...FIRST_FIELD,
+    breadth: 'wide',
   },
   unheard: {
     whistles: ['jet', 'jet', 'cork', 'fingers', 'overblown', 'twoTone'],
@@ -143,6 +181,7 @@ export const RANGES: Record<SetName, Ranges> = {
     wallS: [0.06, 0.45],
     patterns: 'even',
     ringsS: null,
+    ...FULL,
   },
   rhythms: {
     whistles: ['plain', 'plain', 'plain', 'pea', 'pea', 'twoTone', 'slide', 'jet', 'jet', 'cork', 'fingers'],
@@ -160,6 +199,90 @@ export const RANGES: Record<SetName, Ranges> = {
     gains: ['none', 'slow', 'fast', 'limiter', 'gate'],
     wallS: [0.06, 0.45],
     patterns: 'working',
+  },
+  // A session's whistles come tens of seconds apart, and many a field is still.
+  apart: {
+    whistles: [
+      'plain',
+      'plain',
+      'plain',
+      'pea',
+      'pea',
+      'twoTone',
+      'slide',
+      'jet',
+      'jet',
+      'cork',
+      'fingers',
+      'overblown',
+    ],
+    pitchHz: [2000, 6000],
+    longS: [0.38, 2.4],
+    pipS: [0.07, 0.28],
+    pipGapS: [0.07, 0.4],
+    clickModesHz: [1900, 8000],
+    releaseGapS: [0.05, 0.3],
+    treesS: [0.03, 0.4],
+    birds: SONGS,
+    others: [...COMMON, 'whine', 'squeal', 'twig', 'crickets', 'beeps', 'bell'],
+    sampleRatesHz: [16000, 22050, 44100, 48000],
+    ...FIRST_FIELD,
+    gains: ['none', 'slow', 'fast', 'limiter', 'gate'],
+    wallS: [0.06, 0.45],
+    patterns: 'working',
+    betweenS: [2, 25],
+    lastsS: 60,
+    quieterDb: [0, 30],
+  },
+  // Whatever the sets above have, in any company, by any mouth, through phones that hear this and that better.
+  broad: {
+    whistles: [
+      'plain',
+      'plain',
+      'pea',
+      'pea',
+      'twoTone',
+      'slide',
+      'jet',
+      'jet',
+      'cork',
+      'fingers',
+      'overblown',
+    ],
+    pitchHz: [1950, 6100],
+    longS: [0.37, 2.8],
+    pipS: [0.06, 0.3],
+    pipGapS: [0.06, 0.5],
+    clickModesHz: [1900, 8000],
+    releaseGapS: [0.05, 0.3],
+    treesS: [0.03, 0.4],
+    birds: [],
+    someBirdsOf: { kinds: SONGS, count: 7 },
+    others: ['speech', 'barks', 'footsteps', 'car'],
+    someOf: {
+      kinds: [
+        ...COMMON,
+        'whine',
+        'squeal',
+        'twig',
+        'crickets',
+        'beeps',
+        'wire',
+        'bell',
+        'grasshopper',
+        'gateSwing',
+      ],
+      count: 7,
+    },
+    sampleRatesHz: [16000, 22050, 44100, 48000],
+    ...FIRST_FIELD,
+    gains: ['none', 'slow', 'fast', 'limiter', 'gate'],
+    wallS: [0.05, 0.5],
+    patterns: 'working',
+    betweenS: [0.8, 8],
+    breadth: 'wide',
+    tintDb: 10,
+    quieterDb: [0, 15],
   },
   // Most handlers of working retrievers blow a plain whistle of plastic or horn, some one with a pea, a few two chambers or their fingers.
   unmet: {
@@ -192,5 +315,6 @@ export const RANGES: Record<SetName, Ranges> = {
     wallS: null,
     patterns: 'working',
     ringsS: [0.25, 1.1],
+    ...FULL,
   },
 };

@@ -1,6 +1,6 @@
 import { type Dice, diceNamed } from '../careers/dice.ts';
 import type { Disturbance, DisturbanceKind, Scene, Span } from './scene.ts';
-import { COMMON, RANGES, type Ranges, type SetName } from './set-ranges.ts';
+import { COMMON, RANGES, type SetName } from './set-ranges.ts';
 
 export type { SetName };
 
@@ -8,11 +8,22 @@ export type { SetName };
 export type Condition = 'fair' | 'field' | 'weak' | 'nothing' | 'coded-aac' | 'coded-opus';
 
 /** What else is about in one place; the dice are its own, so that the sets without such a list stay as they were. */
-const aboutHere = ({ someOf }: Ranges, dice: Dice): DisturbanceKind[] =>
-  someOf === undefined ? [] : Array.from({ length: someOf.count }, () => dice.pick(someOf.kinds));
+const someHere = <Kind>(some: { kinds: readonly Kind[]; count: number } | undefined, dice: Dice): Kind[] =>
+  some === undefined ? [] : Array.from({ length: some.count }, () => dice.pick(some.kinds));
 
-/** Length of every recording. */
-const LASTS_S = 30;
+/** The bands that a phone hears louder or softer. */
+const tintOf = (mostDb: number, dice: Dice) =>
+  Array.from({ length: mostDb === 0 ? 0 : 3 }, () => ({
+    hz: dice.between(800, 7000),
+    db: dice.between(-mostDb, mostDb),
+    q: dice.between(0.7, 3),
+  }));
+
+/** A still place has a tenth or none of what is about elsewhere, another all of it: every sound is kept with the same chance, low more often than high. */
+function thinned(disturbances: readonly Disturbance[], dice: Dice): Disturbance[] {
+  const share = dice.uniform() ** 2;
+  return disturbances.filter(() => dice.chance(share));
+}
 
 /**
  * The scene of one recording. In-band ratio (defined in `band-ratio.ts`): fair 20 dB and above, field 9 dB and above, weak 3 to 9 dB; a blast
@@ -26,9 +37,12 @@ export function sceneOf(set: SetName, condition: Condition, index: number): Scen
   const name = `${set} ${condition} ${index}`;
   const dice = diceNamed(name);
   const range = RANGES[set];
-  const others = [...range.others, ...aboutHere(range, diceNamed(`${name} place`))];
+  const others = [...range.others, ...someHere(range.someOf, diceNamed(`${name} place`))];
+  const birds = [...range.birds, ...someHere(range.someBirdsOf, diceNamed(`${name} birds`))];
   const isCoded = condition.startsWith('coded');
   const isFair = condition === 'fair' || (isCoded && index % 2 === 0);
+  const quiet = diceNamed(`${name} quiet`);
+  const quieterDb = range.quieterDb === null ? 0 : quiet.between(...range.quieterDb);
   const busy =
     (perMinute: number, loudDb: Span) =>
     (kind: DisturbanceKind): Disturbance => ({
@@ -37,10 +51,10 @@ export function sceneOf(set: SetName, condition: Condition, index: number): Scen
       loudDb,
     });
   const disturbances = isFair
-    ? [...range.birds.map(busy(1.5, [-10, 12])), ...COMMON.map(busy(0.7, [-5, 25]))]
-    : [...range.birds.map(busy(3, [-8, 28])), ...others.map(busy(1.5, [0, 38]))];
+    ? [...birds.map(busy(1.5, [-10, 12])), ...COMMON.map(busy(0.7, [-5, 25]))]
+    : [...birds.map(busy(3, [-8, 28])), ...others.map(busy(1.5, [0, 38]))];
   const snrDb: Record<Condition, Span | null> = {
-    fair: [21, 48],
+    fair: [21, 48 + quieterDb],
     field: [10, 38],
     weak: [3.5, 8.5],
     nothing: null,
@@ -50,12 +64,13 @@ export function sceneOf(set: SetName, condition: Condition, index: number): Scen
   return {
     name,
     sampleRateHz: isCoded ? 48000 : dice.pick(range.sampleRatesHz),
-    lastsS: LASTS_S,
+    lastsS: range.lastsS,
     air: { temperatureC: dice.between(-2, 30), relativeHumidityPct: dice.between(25, 98) },
     snrDb: snrDb[condition],
     whistles: range.whistles,
-    breadth: set === 'wide' ? 'wide' : 'usual',
+    breadth: range.breadth ?? 'usual',
     patterns: range.patterns,
+    betweenS: range.betweenS,
     pitchHz: range.pitchHz,
     longS: range.longS,
     pipS: range.pipS,
@@ -78,9 +93,10 @@ export function sceneOf(set: SetName, condition: Condition, index: number): Scen
     treesS: dice.chance(isFair ? 0.3 : 0.7) ? range.treesS : null,
     windDb: isFair ? dice.between(0, 20) : dice.between(10, 42),
     buffetsPerMinute: isFair ? 0 : dice.between(0, 25),
-    disturbances,
+    disturbances: range.quieterDb === null ? disturbances : thinned(disturbances, quiet),
     gainControl: dice.pick(isFair ? [range.gains[0]!, ...range.gains.slice(0, 2)] : range.gains),
-    backgroundDbFs: isFair ? dice.between(-65, -45) : dice.between(-58, -36),
+    backgroundDbFs: (isFair ? dice.between(-65, -45) : dice.between(-58, -36)) - quieterDb,
+    tint: tintOf(range.tintDb ?? 0, diceNamed(`${name} phone`)),
     gusts: range.gusts,
     wallS: range.wallS !== null && dice.chance(isFair ? 0.2 : 0.5) ? dice.between(...range.wallS) : null,
     rings:
