@@ -3,6 +3,7 @@ import { diceNamed } from '../careers/dice.ts';
 import type { Recording, Truth } from '../sound/recording.ts';
 import { WITHIN_S } from '../sound/score.ts';
 import { engineEar } from './engine-ear.ts';
+import type { LabelledTone } from './gather-candidates.ts';
 
 /** How many blasts a handler is taken to confirm before a recording is heard again. */
 const CONFIRMED = 3;
@@ -23,6 +24,17 @@ export function confirmedWhistle({ samples, sampleRateHz, truth }: Recording): O
   const isOwn = (startS: number) => own.some((blast) => Math.abs(blast.startS - startS) < WITHIN_S);
   const heard = engineEar(samples, sampleRateHz).whistles.filter(({ startS }) => isOwn(startS));
   return learnOwnWhistle(heard.slice(0, CONFIRMED).map(({ pitchHz }) => pitchHz));
+}
+
+/** The own whistle that a handler would confirm of these tones, for teaching: its first three, or one of some pitch. */
+export function taughtWhistle(tones: readonly LabelledTone[], name: string): OwnWhistle {
+  const own = tones
+    .filter(({ label, isOthers }) => label === 'real' && !isOthers)
+    .map(({ candidate }) => candidate)
+    .sort((a, b) => a.startS - b.startS)
+    .slice(0, CONFIRMED)
+    .map(({ pitchHz }) => pitchHz);
+  return learnOwnWhistle(own.length > 0 ? own : [diceNamed(`own whistle ${name}`).between(...PITCH_HZ)])!;
 }
 
 /** The truth where only the handler's own blasts are asked for: another's counts neither way. */

@@ -11,6 +11,7 @@ const SHRINK = 0.1;
 /** Added to each spread, so that a figure that hardly varied does not count for much. */
 const LEAST_SPREAD = 0.05;
 
+/** Each figure less its mean over its spread, held at five spreads. */
 function centred(rows: readonly Labelled[]) {
   const inputs = rows[0]!.figures.length;
   const mean = new Float64Array(inputs);
@@ -27,7 +28,7 @@ function centred(rows: readonly Labelled[]) {
   const table = rows.map(({ figures }) =>
     figures.map((v, i) => Math.max(-5, Math.min(5, (v - mean[i]!) / sd[i]!))),
   );
-  return { inputs, mean, sd, table };
+  return { mean, sd, table };
 }
 
 /** The rows in an order of chance (Fisher and Yates). */
@@ -44,7 +45,7 @@ function shuffled(count: number, dice: Dice): Uint32Array {
  * Fits the numbers of a score (its form is told in the engine's `learned-score.ts`) to labelled candidates: cross entropy, some rows at
  * a time, by Adam [Kingma2015] with a rate that falls to nought and weights that shrink apart from it.
  */
-function fitOne(
+function fitted(
   rows: readonly Labelled[],
   table: readonly Float64Array[],
   hidden: number,
@@ -103,25 +104,9 @@ function fitOne(
   return weights;
 }
 
-/** Fits that are begun apart and averaged: what each learned by chance falls out. */
-export const FITS = 4;
-
-/**
- * The mean of several fits, written as one score: the hidden ones of all stand side by side, each counting for its share, and the plain sums are
- * averaged.
- */
-export function fitScore(rows: readonly Labelled[], hidden: number, dice: Dice, count = FITS): ScoreNumbers {
-  const { inputs, mean, sd, table } = centred(rows);
-  const countsAt = hidden * (inputs + 1);
-  const plainAt = countsAt + hidden;
-  const fits = Array.from({ length: count }, () => fitOne(rows, table, hidden, dice));
-  const weights = [
-    ...fits.flatMap((fit) => [...fit.subarray(0, countsAt)]),
-    ...fits.flatMap((fit) => Array.from(fit.subarray(countsAt, plainAt), (counts) => counts / count)),
-    ...Array.from(fits[0]!.subarray(plainAt), (_, i) =>
-      fits.reduce((sum, fit) => sum + fit[plainAt + i]! / count, 0),
-    ),
-  ];
+/** A fit of these rows, written as the numbers of a score. */
+export function fitScore(rows: readonly Labelled[], hidden: number, dice: Dice): ScoreNumbers {
+  const { mean, sd, table } = centred(rows);
   const short = (values: ArrayLike<number>) => Array.from(values, (value) => Number(value.toPrecision(5)));
-  return { hidden: count * hidden, mean: short(mean), sd: short(sd), weights: short(weights) };
+  return { hidden, mean: short(mean), sd: short(sd), weights: short(fitted(rows, table, hidden, dice)) };
 }

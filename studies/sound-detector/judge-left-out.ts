@@ -1,39 +1,36 @@
+import { likeliestReadings } from '../../packages/engine/src/sound/alternatives.ts';
+import { blastFigures, surestReadings } from '../../packages/engine/src/sound/blast-choice.ts';
 import { createScore } from '../../packages/engine/src/sound/learned-score.ts';
 import { fMeasure } from '../sound/score.ts';
 import type { Condition, SetName } from '../sound/sets.ts';
-import { figuresTogether, fitInTwoSteps, tellAlone } from './fit-in-two-steps.ts';
+import { fitInTwoSteps, type TaughtRecording, tellAlone } from './fit-in-two-steps.ts';
 import type { LabelledTone } from './gather-candidates.ts';
 
 /** A recording's tones with what is asked of them. */
-export interface JudgedRecording {
+export interface JudgedRecording extends TaughtRecording {
   set: SetName;
   condition: Condition;
   lastsS: number;
   asked: number;
-  tones: readonly LabelledTone[];
 }
 
-type Scores = Map<LabelledTone, number>;
+type Scores = Map<LabelledTone, { logOdds: number; wholeLogOdds: number }>;
 
-/** A single fit is judged where the ear has the mean of several, to be done in an hour: the ear is no worse. */
-const ONE_FIT = 1;
 const FOLDS = 5;
 const LIMITS = [-1, -0.5, 0, 0.5, 1, 1.5, 2];
+/** A blast is found where its beginning is. */
+const FOUND: readonly LabelledTone['label'][] = ['real', 'double', 'begun'];
+/** What was scored by no fit is not heard. */
+const UNJUDGED = { logOdds: -9, wholeLogOdds: -9 };
 
-/** Sounds of one family, left out together: what is told from the others is told from something never heard. */
+/** Sounds alike in how their notes go, left out together: what is told from the others is told from something never heard. */
 const FAMILIES: readonly (readonly string[])[] = [
-  ['level'],
-  ['glide'],
-  ['arch'],
-  ['sway'],
-  ['stairs'],
-  ['free'],
-  ['piping', 'seesaw'],
-  ['rise'],
-  ['aloft', 'warble'],
-  ['buzz', 'crickets'],
-  ['squeal', 'whine'],
-  ['chirps', 'rattle'],
+  ['level', 'piping', 'pipes', 'seesaw'],
+  ['glide', 'rise', 'jumper'],
+  ['arch', 'aloft', 'warble', 'cry'],
+  ['sway', 'flutter', 'twoVoiced', 'buzz'],
+  ['stairs', 'chirps', 'rattle', 'bouncing'],
+  ['free', 'crickets', 'squeal', 'whine', 'beeps', 'wire', 'bell'],
 ];
 
 /** Scores these tones by a fit to others. */
@@ -44,10 +41,22 @@ function scoreBy(
   isAsked: (tone: LabelledTone) => boolean = () => true,
 ): void {
   const score = createScore(fit.together);
+  const wholeScore = createScore(fit.whole);
   for (const { tones } of recordings) {
     tellAlone(tones, fit.alone);
-    for (const tone of tones) if (isAsked(tone)) scores.set(tone, score(figuresTogether(tone)));
+    const all = tones.map(({ candidate }) => candidate);
+    const likeliest = likeliestReadings(all);
+    for (const tone of tones.filter(isAsked)) {
+      const figures = blastFigures(tone.candidate, all, likeliest, null);
+      scores.set(tone, { logOdds: score(figures), wholeLogOdds: wholeScore(figures) });
+    }
   }
+}
+
+/** The tones of a recording that are chosen, no two of them readings of one sound. */
+function chosenTones({ tones }: JudgedRecording, scores: Scores) {
+  const judged = tones.map((tone) => ({ ...tone.candidate, tone, ...(scores.get(tone) ?? UNJUDGED) }));
+  return surestReadings(judged, [], LIMITS[0]!);
 }
 
 function rows(title: string, recordings: readonly JudgedRecording[], scores: Scores): string[] {
@@ -56,10 +65,11 @@ function rows(title: string, recordings: readonly JudgedRecording[], scores: Sco
     const group = recordings.filter(({ set, condition }) => `${set} ${condition}` === name);
     const asked = group.reduce((sum, one) => sum + one.asked, 0);
     const hours = group.reduce((sum, one) => sum + one.lastsS, 0) / 3600;
+    const chosen = group.flatMap((one) => chosenTones(one, scores));
     const cells = LIMITS.map((limit) => {
-      const heard = group.flatMap(({ tones }) => tones.filter((tone) => (scores.get(tone) ?? -9) > limit));
-      const found = heard.filter(({ label }) => label === 'real').length;
-      const stray = heard.filter(({ label }) => label === 'none').length;
+      const heard = chosen.filter(({ logOdds }) => logOdds > limit);
+      const found = heard.filter(({ tone }) => FOUND.includes(tone.label)).length;
+      const stray = heard.filter(({ tone }) => tone.label === 'none').length;
       return `${fMeasure(found, asked, found + stray)?.toFixed(3) ?? 'none'}, ${(stray / hours).toFixed(0)}`;
     });
     return [`| ${title} ${name} | ${cells.join(' | ')} |`];
@@ -76,8 +86,8 @@ function scoredByRecording(recordings: readonly JudgedRecording[]): Scores {
   const scores: Scores = new Map();
   for (let fold = 0; fold < FOLDS; fold++) {
     const isOut = (_: JudgedRecording, k: number) => k % FOLDS === fold;
-    const others = recordings.filter((one, k) => !isOut(one, k)).map(({ tones }) => tones);
-    scoreBy(fitInTwoSteps(others, `fold ${fold}`, ONE_FIT), recordings.filter(isOut), scores);
+    const others = recordings.filter((one, k) => !isOut(one, k));
+    scoreBy(fitInTwoSteps(others, `fold ${fold}`), recordings.filter(isOut), scores);
   }
   return scores;
 }
@@ -87,16 +97,15 @@ function scoredByRecording(recordings: readonly JudgedRecording[]): Scores {
  * sounded, by the worst of these.
  */
 function scoredByFamily(recordings: readonly JudgedRecording[]): Scores {
-  const taught = recordings.map(({ tones }) => tones);
   const worst: Scores = new Map();
   for (const family of FAMILIES) {
     const isOf = ({ label, kinds }: LabelledTone) =>
       label === 'none' && kinds.some((kind) => family.includes(kind));
     const now: Scores = new Map();
-    const fit = fitInTwoSteps(taught, `without ${family[0]}`, ONE_FIT, (tone) => !isOf(tone));
+    const fit = fitInTwoSteps(recordings, `without ${family[0]}`, (tone) => !isOf(tone));
     scoreBy(fit, recordings, now, isOf);
     for (const [tone, score] of now)
-      worst.set(tone, Math.max(score, worst.get(tone) ?? Number.NEGATIVE_INFINITY));
+      if (score.logOdds > (worst.get(tone) ?? UNJUDGED).logOdds) worst.set(tone, score);
   }
   return worst;
 }

@@ -25,7 +25,7 @@ export const CONTEXT_FEATURES = [
 /** How far to both sides neighbours count. */
 export const CONTEXT_S = 1.2;
 /** How long what follows is waited for. */
-export const WAIT_S = 2;
+export const AFTER_S = 4;
 const SAME_PITCH = 0.025;
 const ECHO_PITCH = 0.06;
 const OTHER_PITCH = 0.045;
@@ -33,19 +33,18 @@ const ECHO_WITHIN_S = 0.6;
 
 const step = (x: number) => 1 / (1 + Math.exp(-x));
 
-/** Figures of one span among all that were found about it, in the order of `CONTEXT_FEATURES`. */
-export function contextFeatures(one: BlastCandidate, all: readonly BlastCandidate[]): Float64Array {
+/** Figures of one span among its company, in the order of `CONTEXT_FEATURES`. */
+export function contextFeatures(one: BlastCandidate, company: readonly BlastCandidate[]): Float64Array {
   let otherNotes = 0;
   let over = 0;
-  let company = 0;
+  let alike = 0;
   let echoDb = 0;
   let echoNear = 0;
   let forerunner = 0;
   let longCompany = 0;
   const starts: number[] = [];
   const lastsS = one.endS - one.startS;
-  for (const other of all) {
-    if (other === one) continue;
+  for (const other of company) {
     const gapS = Math.max(other.startS - one.endS, one.startS - other.endS);
     if (gapS > CONTEXT_S) continue;
     const away = Math.abs(Math.log(other.pitchHz / one.pitchHz));
@@ -56,7 +55,7 @@ export function contextFeatures(one: BlastCandidate, all: readonly BlastCandidat
         over += step((louderDb + 6) / 3) * Math.min(1, -gapS / lastsS);
     } else if (away > OTHER_PITCH) otherNotes += Math.exp(-gapS / 0.4) * step((louderDb + 9) / 3);
     if (away < SAME_PITCH && Math.abs(louderDb) < 6 && gapS >= 0) {
-      company += 1;
+      alike += 1;
       if (otherLastsS > 0.33) longCompany = 1;
       if (Math.abs(Math.log(otherLastsS / lastsS)) < 0.35) starts.push(other.startS - one.startS);
     }
@@ -73,7 +72,7 @@ export function contextFeatures(one: BlastCandidate, all: readonly BlastCandidat
   return Float64Array.of(
     Math.min(3, otherNotes),
     Math.min(2, over),
-    Math.min(4, company) / 2,
+    Math.min(4, alike) / 2,
     Math.min(25, echoDb) / 10,
     echoNear,
     Math.min(25, forerunner) / 10,

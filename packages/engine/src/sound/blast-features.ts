@@ -33,6 +33,8 @@ export const BLAST_FEATURES = [
   'breathLow',
   'breathHigh',
   'third',
+  'ahead',
+  'behind',
   ...SWAY_FEATURES,
 ] as const;
 
@@ -138,6 +140,9 @@ function lineShape(store: FrameStore, span: ToneSpan, middleBin: number) {
   return { line: line / (sum + 1e-30), sideDb: dB(side / (powers[top]! + 1e-30)) };
 }
 
+/** Stands for a figure whose sound is not kept any more, or does not go on: nothing is there. */
+const NOT_MEASURED = -4;
+
 /** Figures of one span, in the order of `BLAST_FEATURES`. */
 export function blastFeatures(store: FrameStore, span: ToneSpan, edges: BlastEdges): Float64Array {
   const { firstFrame: f0, lastFrame: f1, heights, ratios } = span;
@@ -179,6 +184,9 @@ export function blastFeatures(store: FrameStore, span: ToneSpan, edges: BlastEdg
     const { rise, level } = risen(at - 1, at + 1);
     if (rise > 3) under = Math.max(under, level);
   }
+  // What sounds at the same pitch just before and just after.
+  const beside = (from: number, to: number) =>
+    clip(dB(meanPower(store, [from, to], [bin - 1, bin + 1]) / tone) / 10, -4, 1);
   const low = risen(4, 20);
   const breathIn = meanFloor(store, f0 + 2, f1 - 2, bin);
   const breathOut =
@@ -223,6 +231,8 @@ export function blastFeatures(store: FrameStore, span: ToneSpan, edges: BlastEdg
     aside(0.65, 0.85),
     aside(1.15, 1.35),
     third === null ? -3 : clip(third.level / 10, -4, 1),
+    beside(f0 - 12, f0 - 5),
+    beside(f1 + 5, f1 + 12),
     ...swayFeatures(span, middleBin, edges.riseS, edges.fallS, lastsS),
-  );
+  ).map((figure) => (Number.isFinite(figure) ? figure : NOT_MEASURED));
 }

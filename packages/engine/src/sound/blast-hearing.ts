@@ -1,4 +1,5 @@
-import { type BlastCandidate, WAIT_S } from './blast-context.ts';
+import { isAlternative } from './alternatives.ts';
+import { AFTER_S, type BlastCandidate } from './blast-context.ts';
 import { blastEdges } from './blast-edges.ts';
 import { blastFeatures, quantile } from './blast-features.ts';
 import { MEMORY_S } from './blast-memory.ts';
@@ -7,21 +8,21 @@ import { BIN_HZ, HOP_S } from './listening-grid.ts';
 import { createRidgeTracker, LONGEST_FRAMES, type Ridge } from './ridge-tracker.ts';
 import { BEYOND_FRAMES, type ToneSpan, toneSpans } from './tone-spans.ts';
 
-/** Two spans are one sound when they share more than half of the shorter and their pitches lie within 13 %: a whistle of two chambers. */
-const SHARED = 0.5;
-const TWO_CHAMBERS = Math.log(1.13);
-/** So they are up to a third apart when they also begin and end together, as two mouths never do. */
+/** Two readings are the same when they begin and end together; so are two chambers, up to a third apart in pitch, as two mouths never do. */
 const TOGETHER_S = 0.025;
 const FAR_CHAMBERS = Math.log(1.33);
+const SHORTEST_S = 0.03;
+/** What is ready is judged together, twice a second. */
+const JUDGED_EVERY_FRAMES = 125;
 
-/** A candidate whose company is known, ready to be judged, with all that was found about it and in the half minute before. */
-export type OnCandidate = (candidate: BlastCandidate, all: readonly BlastCandidate[]) => void;
+/** Candidates whose company is known, ready to be judged, with all that were found about them and in the half minute before. */
+export type OnCandidates = (ready: readonly BlastCandidate[], all: readonly BlastCandidate[]) => void;
 
-/** Finds what may be blasts as frames come; each is handed on when what follows it is known too. */
+/** Finds what may be blasts as frames come; each is handed on when what follows it is known too, with the other readings of it that are ready. */
 export function createBlastHearing(
   store: FrameStore,
   scoreAlone: (own: Float64Array) => number,
-  onCandidate: OnCandidate,
+  onCandidates: OnCandidates,
 ) {
   let waiting: Ridge[] = [];
   let undecided: BlastCandidate[] = [];
@@ -43,20 +44,15 @@ export function createBlastHearing(
     };
   }
 
-  /** Adds a candidate unless a louder one is the same sound. */
+  /** Adds a candidate unless a louder one is the same reading. */
   function add(one: BlastCandidate): void {
-    if (one.endS - one.startS < 0.03) return;
-    const isSame = (other: BlastCandidate) => {
-      const shared = Math.min(one.endS, other.endS) - Math.max(one.startS, other.startS);
-      const shorter = Math.min(one.endS - one.startS, other.endS - other.startS);
-      const isTogether =
-        Math.abs(one.startS - other.startS) < TOGETHER_S && Math.abs(one.endS - other.endS) < TOGETHER_S;
-      const away = Math.abs(Math.log(one.pitchHz / other.pitchHz));
-      return shared > SHARED * shorter && away < (isTogether ? FAR_CHAMBERS : TWO_CHAMBERS);
-    };
-    const weight = ({ levelDb, startS, endS }: BlastCandidate) => levelDb + 20 * Math.log10(endS - startS);
+    if (one.endS - one.startS < SHORTEST_S) return;
+    const isSame = (other: BlastCandidate) =>
+      Math.abs(one.startS - other.startS) < TOGETHER_S &&
+      Math.abs(one.endS - other.endS) < TOGETHER_S &&
+      Math.abs(Math.log(one.pitchHz / other.pitchHz)) < FAR_CHAMBERS;
     const same = undecided.filter(isSame);
-    if (same.some((other) => weight(other) >= weight(one))) return;
+    if (same.some(({ levelDb }) => levelDb >= one.levelDb)) return;
     const isKept = (other: BlastCandidate) => !same.includes(other);
     undecided = [...undecided.filter(isKept), one];
     recent = [...recent.filter(isKept), one];
@@ -71,11 +67,13 @@ export function createBlastHearing(
   }
 
   function decide(nowS: number): void {
-    const isReady = ({ endS }: BlastCandidate) => nowS > endS + WAIT_S + 1;
-    if (!undecided.some(isReady)) return;
-    const ready = undecided.filter(isReady).sort((a, b) => a.startS - b.startS);
-    undecided = undecided.filter((one) => !isReady(one));
-    for (const one of ready) onCandidate(one, recent);
+    const isOver = ({ endS }: BlastCandidate) => nowS > endS + AFTER_S + 1;
+    const isReady = (one: BlastCandidate) =>
+      isOver(one) && undecided.every((other) => isOver(other) || !isAlternative(one, other));
+    const ready = undecided.filter(isReady);
+    if (ready.length === 0) return;
+    undecided = undecided.filter((one) => !ready.includes(one));
+    onCandidates(ready, recent);
     const firstS = Math.min(...undecided.map(({ startS }) => startS), nowS) - MEMORY_S - 6;
     recent = recent.filter(({ endS }) => endS > firstS);
   }
@@ -84,7 +82,7 @@ export function createBlastHearing(
     step(frame: number): void {
       tracker.step(frame);
       form(false);
-      decide(frame * HOP_S);
+      if (frame % JUDGED_EVERY_FRAMES === 0) decide(frame * HOP_S);
     },
     finish(): void {
       tracker.finish();

@@ -11,6 +11,9 @@ export const SWAY_FEATURES = [
   'swayTime',
   'together',
   'steady',
+  'sunk',
+  'longestDip',
+  'deepestDip',
 ] as const;
 
 /** Slower than this a sway is a bend: a ninth of a second each way, in frames. */
@@ -47,6 +50,19 @@ function regular(row: Float64Array): number {
     else if (hasCrossed) best = Math.max(best, share);
   }
   return Math.min(1, best);
+}
+
+/** Dips of a span's inside: the share of it under a quarter of its height, the longest under half of it, and how deep the deepest goes. */
+function dips(core: Float64Array, height: number): [sunk: number, longest: number, deepest: number] {
+  let [sunk, run, longest, least] = [0, 0, 0, Number.POSITIVE_INFINITY];
+  for (let i = 0; i < core.length; i++) {
+    if (core[i]! < 0.25 * height) sunk++;
+    run = core[i]! < 0.5 * height ? run + 1 : 0;
+    longest = Math.max(longest, run);
+    if (i >= 2) least = Math.min(least, (core[i]! + core[i - 1]! + core[i - 2]!) / 3);
+  }
+  const deepest = Math.log10(Math.max(0.03, Math.min(1, least / height)));
+  return [sunk / Math.max(1, core.length), Math.min(3, longest / 12), deepest];
 }
 
 /**
@@ -91,5 +107,6 @@ export function swayFeatures(
     regular(high),
     Math.max(-1, Math.min(1, both)),
     Math.log(0.0005 + steps[steps.length >> 1]!) + 6,
+    ...dips(core, sorted[Math.round(0.7 * (n - 1))]! + 1e-30),
   );
 }

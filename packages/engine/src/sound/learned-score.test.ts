@@ -1,12 +1,15 @@
 import { expect, it } from 'vitest';
+import { RIVAL_FEATURES } from './alternatives.ts';
 import { BLAST_ALONE_NUMBERS } from './blast-alone-numbers.ts';
 import { CONTEXT_FEATURES } from './blast-context.ts';
 import { BLAST_FEATURES } from './blast-features.ts';
 import { MEMORY_FEATURES } from './blast-memory.ts';
 import { BLAST_NUMBERS } from './blast-numbers.ts';
+import { BLAST_WHOLE_NUMBERS } from './blast-whole-numbers.ts';
 import { CLICK_FEATURES } from './click-hearing.ts';
 import { CLICK_NUMBERS } from './click-numbers.ts';
 import { createScore } from './learned-score.ts';
+import { OWN_FEATURES } from './own-whistle.ts';
 
 it('is the sum that it says, by hand', () => {
   // x = (3 - 1) / 2 = 1; tanh(0.5 + 0.25) = 0.635149; z = 0.1 + 0.4 * 1 + 2 * 0.635149.
@@ -22,8 +25,8 @@ it('refuses numbers that do not fit together', () => {
 
 it('has a number for each figure that is measured', () => {
   expect(BLAST_ALONE_NUMBERS.mean).toHaveLength(BLAST_FEATURES.length);
-  expect(BLAST_NUMBERS.mean).toHaveLength(
-    BLAST_FEATURES.length + CONTEXT_FEATURES.length + MEMORY_FEATURES.length,
-  );
+  const together = [BLAST_FEATURES, CONTEXT_FEATURES, MEMORY_FEATURES, RIVAL_FEATURES, OWN_FEATURES].flat();
+  expect(BLAST_NUMBERS.mean).toHaveLength(together.length);
+  expect(BLAST_WHOLE_NUMBERS.mean).toHaveLength(together.length);
   expect(CLICK_NUMBERS.mean).toHaveLength(CLICK_FEATURES.length);
 });

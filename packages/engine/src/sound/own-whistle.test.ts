@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isOwn, learnOwnWhistle, ownPitchLogOdds } from './own-whistle.ts';
+import { isOwn, learnOwnWhistle, ownFigures } from './own-whistle.ts';
 
 describe('the own whistle', () => {
   it('is not known before a blast is confirmed', () => {
@@ -22,11 +22,15 @@ describe('the own whistle', () => {
     expect(apart.spread).toBeGreaterThan(one.spread);
   });
 
-  it('speaks for its own pitch, within bounds, and against others', () => {
-    const own = learnOwnWhistle([3000, 3010, 2990])!;
-    expect(ownPitchLogOdds(own, 3000)).toBe(2.5);
-    // Far away only the share of other blasts is left: ln 0.05 = -2.996.
-    expect(ownPitchLogOdds(own, 5000)).toBeCloseTo(-2.996, 3);
+  it('tells how near a pitch lies, worked by hand', () => {
+    const own = learnOwnWhistle([3000, 3000, 3000])!;
+    expect([...ownFigures(own, 3000)]).toEqual([1, 1, 1, 1]);
+    // ln(3060 / 3000) = 0.0198026: exp(-0.5 * 2.47533^2) = 0.046718, exp(-0.5 * 0.990131^2) = 0.612516, exp(-0.5 * 0.330044^2) = 0.946992.
+    const near = ownFigures(own, 3060);
+    expect(near[1]).toBeCloseTo(0.046718, 5);
+    expect(near[2]).toBeCloseTo(0.612516, 5);
+    expect(near[3]).toBeCloseTo(0.946992, 5);
+    expect([...ownFigures(null, 3000)]).toEqual([0, 0, 0, 0]);
     expect([isOwn(own, 3005), isOwn(own, 3300)]).toEqual([true, false]);
   });
 

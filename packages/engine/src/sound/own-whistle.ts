@@ -7,12 +7,8 @@ export interface OwnWhistle {
 /** Blasts of one whistle lie about 1.5 % apart, which counts as four blasts seen (our judgement, 2026). */
 const USUAL_SPREAD = 0.015;
 const PRIOR_WEIGHT = 4;
-/** Of the blasts in a handler's recording, the share taken to be the handler's own before anything is heard (our judgement, 2026). */
-const OWN_SHARE = 0.95;
-/** The band in which any other blast may lie is taken to be evenly filled in its logarithm. */
-const BAND_LOG_WIDTH = Math.log(7200 / 1500);
-/** Its pitch alone does not make a blast. */
-const MOST_LOG_ODDS = 2.5;
+/** How near a pitch lies to the own one is told by three bells: of a steady mouth, an unsteady one, and of pips that begin low. */
+const NEARNESS_SPREADS = [0.008, 0.02, 0.06] as const;
 const OWN_WITHIN_SPREADS = 3;
 
 /**
@@ -37,9 +33,15 @@ export function learnOwnWhistle(confirmedHz: readonly number[]): OwnWhistle | nu
 export const isOwn = (own: OwnWhistle, pitchHz: number) =>
   Math.abs(Math.log(pitchHz / own.pitchHz)) < OWN_WITHIN_SPREADS * own.spread;
 
-/** By how much a pitch speaks for a blast, in log odds: own blasts lie close together, others and what is none anywhere in the band. */
-export function ownPitchLogOdds(own: OwnWhistle, pitchHz: number): number {
-  const away = Math.log(pitchHz / own.pitchHz) / own.spread;
-  const density = Math.exp(-0.5 * away * away) / (own.spread * Math.sqrt(2 * Math.PI));
-  return Math.min(MOST_LOG_ODDS, Math.log(OWN_SHARE * density * BAND_LOG_WIDTH + 1 - OWN_SHARE));
+/** What is measured of a span against the own whistle. */
+export const OWN_FEATURES = ['isKnown', ...NEARNESS_SPREADS.map((spread) => `near${spread}`)] as const;
+
+/**
+ * Figures of a pitch against the own whistle, in the order of `OWN_FEATURES`: exp(-d^2 / 2 s^2) of its logarithm's distance d, for each spread s.
+ * All are nought where no whistle is known. How much they speak for a blast is fitted with all other figures.
+ */
+export function ownFigures(own: OwnWhistle | null, pitchHz: number): Float64Array {
+  if (own === null) return new Float64Array(OWN_FEATURES.length);
+  const away = Math.log(pitchHz / own.pitchHz);
+  return Float64Array.of(1, ...NEARNESS_SPREADS.map((spread) => Math.exp(-0.5 * (away / spread) ** 2)));
 }

@@ -1,6 +1,7 @@
 import type { FrameStore } from './frame-store.ts';
 import { BAND_HZ, BIN_HZ } from './listening-grid.ts';
 import { LONGEST_FRAMES, type Ridge } from './ridge-tracker.ts';
+import { otherReadings } from './span-readings.ts';
 
 /** A stretch over which one tone stands above half of its height: what may be a blast. */
 export interface ToneSpan {
@@ -111,7 +112,10 @@ function isWaver(heights: Float64Array, [from, last]: readonly [number, number],
   return true;
 }
 
-/** The stretches of a ridge where its tone stands above half of the greatest height about it; short dips do not part them. */
+/**
+ * The stretches of a ridge where its tone stands above half of the greatest height about it; short dips do not part them. Other readings of the
+ * same tone come after them.
+ */
 export function toneSpans(store: FrameStore, ridge: Ridge): ToneSpan[] {
   const whole = followed(store, ridge);
   const near = greatestNear(whole.heights, NEAR_FRAMES);
@@ -122,7 +126,7 @@ export function toneSpans(store: FrameStore, ridge: Ridge): ToneSpan[] {
     if (last !== undefined && (i - last[1] <= DIP_FRAMES || isWaver(whole.heights, last, i))) last[1] = i;
     else spans.push([i, i]);
   }
-  return spans
+  return [...spans, ...otherReadings(whole, spans)]
     .filter(
       ([from, to]) =>
         to - from + 1 >= LEAST_FRAMES &&
