@@ -13,8 +13,9 @@ import { type Condition, judgedSnrDb, type SetName, sceneOf } from './sound/sets
 import { taughtWhistle } from './sound-detector/confirmed-blasts.ts';
 import { fitInTwoSteps } from './sound-detector/fit-in-two-steps.ts';
 import { fitScore } from './sound-detector/fit-score.ts';
-import { gatherCandidates, type Labelled } from './sound-detector/gather-candidates.ts';
+import { gatherCandidates } from './sound-detector/gather-candidates.ts';
 import { type JudgedRecording, judgeLeftOut } from './sound-detector/judge-left-out.ts';
+import type { Labelled } from './sound-detector/label-candidates.ts';
 import { writeNumbers } from './sound-detector/numbers-file.ts';
 
 /** Which recordings teach: from one index to before another. Those below 100 of every set are left to be listened to. */

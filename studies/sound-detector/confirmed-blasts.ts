@@ -3,7 +3,7 @@ import { diceNamed } from '../careers/dice.ts';
 import type { Recording, Truth } from '../sound/recording.ts';
 import { WITHIN_S } from '../sound/score.ts';
 import { engineEar } from './engine-ear.ts';
-import type { LabelledTone } from './gather-candidates.ts';
+import type { LabelledTone } from './label-candidates.ts';
 
 /** How many blasts a handler is taken to confirm before a recording is heard again. */
 const CONFIRMED = 3;

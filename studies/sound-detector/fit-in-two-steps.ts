@@ -4,7 +4,7 @@ import { createScore, type ScoreNumbers } from '../../packages/engine/src/sound/
 import type { OwnWhistle } from '../../packages/engine/src/sound/own-whistle.ts';
 import { diceNamed } from '../careers/dice.ts';
 import { fitScore } from './fit-score.ts';
-import type { Labelled, LabelledTone } from './gather-candidates.ts';
+import type { Labelled, LabelledTone } from './label-candidates.ts';
 
 /** The tones of one recording, and the whistle that its handler may have confirmed. */
 export interface TaughtRecording {

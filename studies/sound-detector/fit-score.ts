@@ -1,6 +1,6 @@
 import type { ScoreNumbers } from '../../packages/engine/src/sound/learned-score.ts';
 import type { Dice } from '../careers/dice.ts';
-import type { Labelled } from './gather-candidates.ts';
+import type { Labelled } from './label-candidates.ts';
 
 /** Times that every row is gone through, and rows of one step. */
 const ROUNDS = 25;

@@ -4,7 +4,7 @@ import { createScore } from '../../packages/engine/src/sound/learned-score.ts';
 import { fMeasure } from '../sound/score.ts';
 import type { Condition, SetName } from '../sound/sets.ts';
 import { fitInTwoSteps, type TaughtRecording, tellAlone } from './fit-in-two-steps.ts';
-import type { LabelledTone } from './gather-candidates.ts';
+import type { LabelledTone } from './label-candidates.ts';
 
 /** A recording's tones with what is asked of them. */
 export interface JudgedRecording extends TaughtRecording {
