@@ -106,6 +106,7 @@ test('blown earlier or later is offered where a whistle was part of it, and not 
   await expect(page.locator('[data-blew]')).toHaveCount(0);
   await page.keyboard.press('l');
   await page.getByRole('button', { name: button.undo, exact: true }).click();
+  await expect(page.locator('.work-leg[data-grade]')).toHaveCount(0);
   await gradeLeg(page, 'good');
   await expect(page.locator('[data-blew]')).toHaveCount(2);
   await gradeLeg(page, 'missed');
