@@ -40,6 +40,8 @@ export interface JoinProposal {
   readonly calls: readonly SoundCall[];
   readonly reps: readonly RepOnSound[];
   readonly joins: readonly ProposedJoin[];
+  /** How many calls the reps ask for: where there are some and no join, none of what was heard fits well enough. */
+  readonly wanted: number;
   /** Reps from memory: their taps say nothing of when they were. */
   readonly untimed: number;
 }
@@ -78,6 +80,7 @@ export function joinReps(
         { rep, leg, wanted: kind, candidates, isSure: best.sureness >= SURE_FROM && !joined.isCrowded },
       ];
     }),
+    wanted: wants.length,
     untimed: reps.length - timed.length,
   };
 }

@@ -60,6 +60,8 @@ describe('a sound beside the reps', () => {
       ['d', 235],
     ]);
     expect(answer?.joins.find(({ rep }) => rep === 'c')?.isSure ?? false).toBe(false);
+    // Four stops are whistled for; the one from memory can't be placed.
+    expect(answer?.wanted).toBe(4);
     expect(answer?.untimed).toBe(1);
     expect(answer?.reps.map(({ rep, number }) => [rep, number])).toEqual([
       ['a', 1],
@@ -76,7 +78,17 @@ describe('a sound beside the reps', () => {
     day.rep([{ skill: 'line' }], { rep: 'a' });
     const answer = kennelOf(day).listen('s', { lengthS: 90, starts, whistles: [long(20)], clicks: [] });
     expect(answer?.joins).toEqual([]);
+    expect(answer?.wanted).toBe(0);
     expect(answer?.reps[0]).toMatchObject({ rep: 'a', fromS: 60, toS: 60 });
+  });
+
+  it('tells a sound in which nothing fits from a session that asks for no whistle', () => {
+    const { day, startsMs } = morning();
+    // A sound of the hour before, whose beginning is known: nothing in it can be of these reps.
+    const starts = { atMs: startsMs - 3_600_000, withinS: 2 };
+    const answer = kennelOf(day).listen('s', { lengthS: 60, starts, whistles: [long(20)], clicks: [] });
+    expect(answer?.joins).toEqual([]);
+    expect(answer?.wanted).toBe(4);
   });
 
   it('joins dogs worked in turn together: each whistle is one dog’s', () => {

@@ -138,6 +138,8 @@ export function listenScreenWords(t: Tongue, trade: TradeWords) {
       nothing: 'No whistle and no click was heard in it. If there were some, record nearer to the handler.',
       noReps:
         'No rep of this session calls for a whistle or a click, so there is nothing to join. What was heard can be kept all the same.',
+      noneFits:
+        'Reps of this session call for a whistle or a click, but nothing that was heard fits one well enough to ask. Is this the sound of that session? What was heard can be kept all the same.',
       line: 'Whistles and clicks over the reps, by time',
       lineTable: 'The same as a table',
       lanes: 'Above what was heard, below the reps.',

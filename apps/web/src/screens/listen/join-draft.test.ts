@@ -36,6 +36,7 @@ const PROPOSAL: JoinProposal = {
     join('c', false, at(20, 0.7), at(30, 0.2)),
     join('d', false, at(40, 0.5)),
   ],
+  wanted: 4,
   untimed: 0,
 };
 const WANTS = ['a', 'b', 'c', 'd'].map((rep) => ({ rep, leg: 0 }));

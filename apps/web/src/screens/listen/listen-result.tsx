@@ -71,7 +71,9 @@ export function ListenResult({ source, proposal, own, onKeep, onLetGo }: ListenR
           </>
         )}
       </section>
-      {!nothing && proposal.joins.length === 0 && <p className="listen-part">{result.noReps}</p>}
+      {!nothing && proposal.joins.length === 0 && (
+        <p className="listen-part">{proposal.wanted === 0 ? result.noReps : result.noneFits}</p>
+      )}
       {(questions.length > 0 || draft.answers.length > 0) && (
         <section className="listen-part" aria-label={result.asked}>
           <h2>{result.asked}</h2>
