@@ -28,10 +28,10 @@ function thinned(disturbances: readonly Disturbance[], dice: Dice): Disturbance[
 /**
  * The scene of one recording. In-band ratio (defined in `band-ratio.ts`): fair 20 dB and above, field 9 dB and above, weak 3 to 9 dB; a blast
  * or click that a bird or a gust pushes below its set's floor counts neither way. Fair: light air, a few birds and words, near; field: wind,
- * distance, trees, gain control, clipping, everything else; nothing: the field without whistle or click. All of that is the same for every set,
- * so figures compare. `unmet` differs in three things: its other sounds are drawn for each place from a list, as nobody works beside all of them
- * at once; its blasts come in the rhythms of the work, trills of short pips among them, as those are what an ear is for; and in place of one
- * wall's echo some of its places ring.
+ * distance, trees, gain control, clipping, everything else; nothing: the field without whistle or click. All of that is the same for every set
+ * but `apart` and `broad`, which only teach: their places are stiller, and blasts there may stand higher. `unmet` differs in three things: its
+ * other sounds are drawn for each place from a list, as nobody works beside all of them at once; its blasts come in the rhythms of the work, trills
+ * of short pips among them, as those are what an ear is for; and in place of one wall's echo some of its places ring.
  */
 export function sceneOf(set: SetName, condition: Condition, index: number): Scene {
   const name = `${set} ${condition} ${index}`;

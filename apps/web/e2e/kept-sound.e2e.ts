@@ -49,7 +49,7 @@ async function lay(page: Page, bytes: Uint8Array): Promise<void> {
   }, Buffer.from(bytes).toString('base64'));
 }
 
-/** Notes every player that the page sets going, as anyone at the loudspeaker could. */
+/** Notes every player that the page sets going, and lets it play as it does: a player stands in no page, so no selector finds it. */
 const listenIn = (page: Page) =>
   page.addInitScript(() => {
     const players: HTMLMediaElement[] = [];
